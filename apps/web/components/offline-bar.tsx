@@ -1,0 +1,34 @@
+'use client';
+
+import { useOnline } from '@/lib/use-online';
+import styles from './offline-bar.module.css';
+
+export type ConnectionStatus = 'connected' | 'sending' | 'cutOff';
+
+export interface OfflineBarProps {
+  /** What the caller knows better than the browser does; left away, the browser's word is taken. */
+  status?: ConnectionStatus;
+  /** How many entries wait on this device. */
+  waiting?: number;
+}
+
+/** A bar that is only there when something has to be said about the connection. */
+export function OfflineBar({ status, waiting = 0 }: OfflineBarProps) {
+  const online = useOnline();
+  const sentence = describeConnection(status ?? (online ? 'connected' : 'cutOff'), waiting);
+  return (
+    <div role="status" aria-live="polite">
+      {sentence === null ? null : <p className={styles.bar}>{sentence}</p>}
+    </div>
+  );
+}
+
+function describeConnection(status: ConnectionStatus, waiting: number): string | null {
+  const entries = waiting === 1 ? '1 entry' : `${waiting} entries`;
+  if (status === 'cutOff') {
+    return waiting === 0
+      ? 'No connection. Go on working: what you enter is kept on this phone.'
+      : `No connection. ${entries} kept on this phone, sent when it is back.`;
+  }
+  return waiting === 0 ? null : `Sending ${entries} …`;
+}

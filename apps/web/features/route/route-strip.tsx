@@ -1,0 +1,139 @@
+'use client';
+
+import { formatKilometres, type Itinerary, routeMetresAt, type ServiceWindow } from '@halfshaft/itinerary';
+import { Disclosure } from '@/components/disclosure';
+import { useElementWidth } from '@/lib/use-element-width';
+import { StateMark } from '../task/state-mark';
+import { RouteList } from './route-list';
+import styles from './route-strip.module.css';
+import { StripDrawing } from './strip-drawing';
+import { layoutStrip, type StripLayout } from './strip-layout';
+import { describeWear, WearBar, type WearRow } from './wear-bar';
+
+const LEAST_PIXELS_PER_KILOMETRE = 2.4;
+/** Before the page is measured, and on paper: A4 less its margins. */
+const PAPER_PIXELS = 690;
+
+export interface RouteStripProps {
+  itinerary: Itinerary;
+  /** From `servicesOf(itinerary)`. */
+  services: readonly ServiceWindow[];
+  /** Jobs drawn under the line. */
+  rows?: readonly WearRow[];
+  startPosition?: number;
+  /** Where the car is, in metres from the start; left away when it is not known. */
+  hereMetres?: number | null;
+}
+
+/** The event as one line along the kilometres, with the wear of jobs under it and the same in words below. */
+export function RouteStrip(props: RouteStripProps) {
+  const { itinerary, services, rows = [], startPosition = 1, hereMetres = null } = props;
+  const [scroller, width] = useElementWidth<HTMLDivElement>();
+  const lastIndex = itinerary.points.length - 1;
+  if (lastIndex < 1) return null;
+
+  const screen = layoutStrip({
+    itinerary,
+    services,
+    fromIndex: 0,
+    toIndex: lastIndex,
+    width: width ?? PAPER_PIXELS,
+    leastPixelsPerKilometre: LEAST_PIXELS_PER_KILOMETRE,
+  });
+  const label = describeRoute(itinerary, services);
+  const tooWide = width !== null && screen.width > width;
+  const legs = [...new Set(itinerary.points.map((point) => point.leg))];
+
+  return (
+    <figure className={styles.figure}>
+      <figcaption className={styles.caption}>{label}</figcaption>
+      {tooWide ? (
+        <p className={styles.hint}>
+          <svg viewBox="0 0 40 14" width="40" height="14" aria-hidden="true">
+            <path d="M8 2 2 7l6 5M32 2l6 5-6 5M2 7h36" />
+          </svg>
+          Slide the line sideways to see all of it
+        </p>
+      ) : null}
+      {/* A part that scrolls must be reachable by keyboard, hence the tab stop. */}
+      <section
+        className={styles.scroller}
+        ref={scroller}
+        tabIndex={tooWide ? 0 : undefined}
+        aria-label={label}
+      >
+        <StripWithRows layout={screen} {...{ itinerary, startPosition, hereMetres, label, rows }} />
+      </section>
+      <div className={styles.paper}>
+        {legs.map((leg) => (
+          <StripWithRows
+            key={leg}
+            layout={layoutLeg(itinerary, services, leg)}
+            {...{ itinerary, startPosition, hereMetres: null, label: `Leg ${leg}`, rows }}
+          />
+        ))}
+      </div>
+      <Disclosure summary="The route as a list" printOpen={rows.length === 0}>
+        <RouteList itinerary={itinerary} services={services} startPosition={startPosition} />
+      </Disclosure>
+    </figure>
+  );
+}
+
+interface StripWithRowsProps {
+  layout: StripLayout;
+  itinerary: Itinerary;
+  startPosition: number;
+  hereMetres: number | null;
+  label: string;
+  rows: readonly WearRow[];
+}
+
+function StripWithRows({ layout, rows, ...drawing }: StripWithRowsProps) {
+  const shown = rows.filter((row) => row.fromMetres < layout.toMetres && endOf(row) > layout.fromMetres);
+  return (
+    <div className={styles.strip}>
+      <StripDrawing layout={layout} {...drawing} />
+      {shown.length > 0 ? (
+        <ul className={styles.rows}>
+          {shown.map((row) => (
+            <li key={row.id} className={styles.row}>
+              <p className={styles.rowWords}>
+                <StateMark state={row.verdict} words={row.label} />
+                <span className={styles.note}>{describeWear(row)}</span>
+              </p>
+              <WearBar layout={layout} row={row} />
+            </li>
+          ))}
+        </ul>
+      ) : null}
+    </div>
+  );
+}
+
+function endOf(row: WearRow): number {
+  return Math.max(row.toMetres, row.limitMetres ?? Number.POSITIVE_INFINITY);
+}
+
+/** On paper nothing slides, so each leg has a line of its own. */
+function layoutLeg(itinerary: Itinerary, services: readonly ServiceWindow[], leg: number): StripLayout {
+  const indexes = itinerary.points.flatMap((point, index) => (point.leg === leg ? [index] : []));
+  const fromIndex = indexes[0] ?? 0;
+  const toIndex = indexes.at(-1) ?? fromIndex;
+  return layoutStrip({
+    itinerary,
+    services,
+    fromIndex,
+    toIndex,
+    width: PAPER_PIXELS,
+    leastPixelsPerKilometre: 0,
+  });
+}
+
+function describeRoute(itinerary: Itinerary, services: readonly ServiceWindow[]): string {
+  const stages = itinerary.points.filter((point) => point.kind === 'stage').length;
+  const last = itinerary.points.at(-1);
+  const end = last?.kind === 'stage' ? last.stageMetres : 0;
+  const kilometres = formatKilometres(routeMetresAt(itinerary, itinerary.points.length - 1) + end);
+  return `${stages} stages, ${services.length} services, ${kilometres} km in all`;
+}

@@ -1,0 +1,19 @@
+import type { NextConfig } from 'next';
+
+const config: NextConfig = {
+  // Every page is a static client shell: the front door serves the files, and a phone can keep them for offline.
+  output: 'export',
+  trailingSlash: true,
+  reactStrictMode: true,
+  images: { unoptimized: true },
+  transpilePackages: [
+    '@halfshaft/contract',
+    '@halfshaft/itinerary',
+    '@halfshaft/lifing',
+    '@halfshaft/worklog',
+  ],
+  // Keeps the build from writing guidance files into the source tree.
+  agentRules: false,
+};
+
+export default config;

@@ -1,0 +1,28 @@
+import { listFiles } from '../list-files.mjs';
+import { listWorkspaces } from './list-workspaces.mjs';
+import { runVitest } from './run-vitest.mjs';
+
+// These two have steps of their own: the checks run first, the whole product last.
+const OWN_STEP = ['packages/config', 'tests'];
+
+/** Runs the tests of every app and package, and refuses tests that no script would ever run. */
+export function runUnitTests(root) {
+  const workspaces = listWorkspaces(root);
+  const forgotten = testsNobodyRuns(listFiles(root), workspaces);
+  if (forgotten.length > 0) {
+    const message = `Nobody runs ${forgotten.join(', ')}: give the workspace the script "test": "vitest run".`;
+    return { ok: false, message };
+  }
+  const tested = workspaces.filter(({ testScript }) => testScript !== undefined).map(({ folder }) => folder);
+  return runVitest(
+    root,
+    tested.filter((folder) => !OWN_STEP.includes(folder)),
+  );
+}
+
+export function testsNobodyRuns(paths, workspaces) {
+  const run = workspaces.filter(({ testScript }) => testScript?.startsWith('vitest run'));
+  return paths.filter(
+    (path) => /\.test\.[a-z]+$/.test(path) && !run.some(({ folder }) => path.startsWith(`${folder}/`)),
+  );
+}

@@ -1,0 +1,115 @@
+import type { Itinerary, ItineraryProblem } from '@halfshaft/itinerary';
+import type { Counters, JobCard } from '@halfshaft/lifing';
+import { z } from 'zod';
+import type { CarRow } from './car';
+import { carId, entryId, eventId, organiserId, publishedEventId, teamId } from './ids';
+import type { TeamPerson } from './people';
+import { shortText, wholeNumber } from './words';
+
+/** The pasted table: kept as it was typed, read by the itinerary package. A megabyte is a thousand stages. */
+const MOST_CHARACTERS = 1_000_000;
+
+export const eventName = shortText('The name of the event', 100);
+const timeZone = shortText('The time zone', 60).refine(
+  isTimeZone,
+  'That time zone is not known. Choose one from the list.',
+);
+const startsOn = z.iso.date('Type the first day as year-month-day, such as 2026-06-13.');
+
+export const itineraryText = z.object({
+  source: z
+    .string()
+    .max(MOST_CHARACTERS, 'The pasted text is larger than 1 MB. Paste the itinerary table only.'),
+  timeZone,
+  startsOn,
+  roadTimedFrom: z.enum(['stageStart', 'stageFinish']),
+  startIntervalSeconds: wholeNumber('The start interval in seconds', 30, 600),
+  defaultGapSeconds: wholeNumber('The gap from control to stage start in seconds', 60, 1800),
+});
+export type ItineraryText = z.infer<typeof itineraryText>;
+
+/** With any problem of severity error nothing was saved. */
+export const itinerarySaved = <T extends z.ZodRawShape>(shape: T) =>
+  z.discriminatedUnion('ok', [
+    z.object({ ok: z.literal(true), ...shape, warnings: z.array(z.custom<ItineraryProblem>()) }),
+    z.object({ ok: z.literal(false), problems: z.array(z.custom<ItineraryProblem>()) }),
+  ]);
+
+const eventFields = { eventId, name: z.string(), timeZone: z.string(), startsOn: z.string() };
+
+export const listEventsInput = z.object({ teamId });
+export const listEventsOutput = z.array(
+  z.object({
+    ...eventFields,
+    cars: z.array(z.object({ entryId, carId, carName: z.string(), carNumber: z.string() })),
+  }),
+);
+
+export const createEventInput = z.object({ teamId, name: eventName, itinerary: itineraryText });
+export const createEventOutput = itinerarySaved({ eventId });
+
+export const saveItineraryInput = z.object({ teamId, eventId, itinerary: itineraryText });
+export const saveItineraryOutput = itinerarySaved({ number: z.number() });
+
+export const entryFields = {
+  carNumber: shortText('The car number', 8),
+  startPosition: wholeNumber('The start position', 1, 300),
+  people: wholeNumber('The number of people', 1, 20),
+};
+export const enterCarInput = z.object({ teamId, eventId, carId, ...entryFields });
+export const enterCarOutput = z.object({ entryId });
+export const updateEntryInput = z.object({ teamId, entryId, ...entryFields });
+
+/** Events that organisers have published, for every signed-in account. */
+export const publishedEvents = z.array(
+  z.object({
+    organiserId,
+    organiserName: z.string(),
+    publishedEventId,
+    name: z.string(),
+    timeZone: z.string(),
+    startsOn: z.string(),
+  }),
+);
+export const takeOverEventInput = z.object({ teamId, organiserId, publishedEventId });
+export const takeOverEventOutput = z.object({ eventId });
+
+export const getEventInput = z.object({ teamId, eventId });
+
+/** All of one event that a phone needs to go on alone: everything but the log, which is pulled by seq. */
+export interface EventReplica {
+  eventId: string;
+  name: string;
+  /** The event's official clock minus the server's, in seconds. */
+  clockOffsetSeconds: number;
+  /** The server's clock in milliseconds when this was made. */
+  serverTime: number;
+  itinerary: Itinerary;
+  itineraryNumber: number;
+  itineraryText: ItineraryText;
+  entries: EntryReplica[];
+  people: TeamPerson[];
+  /** The person the session belongs to. */
+  me: { personId: string; role: 'admin' | 'manager' | 'mechanic' | 'driver' };
+  lastSeq: number;
+}
+export interface EntryReplica {
+  entryId: string;
+  car: CarRow;
+  carNumber: string;
+  startPosition: number;
+  people: number;
+  cards: JobCard[];
+  /** By card: wear brought along from before the event. */
+  carried: Record<string, Partial<Counters>>;
+}
+export const eventReplica = z.custom<EventReplica>();
+
+function isTimeZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name });
+    return true;
+  } catch {
+    return false; // the runtime's own list decides
+  }
+}

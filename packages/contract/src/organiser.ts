@@ -1,0 +1,31 @@
+import { z } from 'zod';
+import { eventName, itinerarySaved, itineraryText } from './event';
+import { organiserId, publishedEventId } from './ids';
+import { shortText } from './words';
+
+export const createOrganiserInput = z.object({ name: shortText('The name of the organiser', 80) });
+export const createOrganiserOutput = z.object({ organiserId });
+
+export const listOrganiserEventsInput = z.object({ organiserId });
+export const listOrganiserEventsOutput = z.array(
+  z.object({
+    publishedEventId,
+    name: z.string(),
+    timeZone: z.string(),
+    startsOn: z.string(),
+    publishedAt: z.number().nullable(),
+    versions: z.number(),
+    itineraryText: itineraryText.nullable(),
+  }),
+);
+
+/** `publishedEventId` null makes a new event; each save is a new version of its itinerary. */
+export const saveOrganiserEventInput = z.object({
+  organiserId,
+  publishedEventId: publishedEventId.nullable(),
+  name: eventName,
+  itinerary: itineraryText,
+});
+export const saveOrganiserEventOutput = itinerarySaved({ publishedEventId });
+
+export const publishEventInput = z.object({ organiserId, publishedEventId });

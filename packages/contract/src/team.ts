@@ -1,0 +1,33 @@
+import { z } from 'zod';
+import { eventId, organiserId, personId, teamId } from './ids';
+import { visitInput } from './visit';
+import { shortText } from './words';
+
+export const teamRole = z.enum(['admin', 'manager', 'mechanic', 'driver']);
+export type TeamRole = z.infer<typeof teamRole>;
+
+export const teamName = shortText('The name of the team', 80);
+export const personName = shortText('The name', 60);
+
+export const createTeamInput = z.object({ name: teamName, personName });
+export const createTeamOutput = z.object({ teamId, personId });
+
+/** What a visitor worked out before signing up, to be kept: team, car with its cards, event with its itinerary, entry. */
+export const keepVisitInput = z.object({ teamName, personName, visit: visitInput });
+export const keepVisitOutput = z.object({ teamId, personId, eventId });
+
+/** Where the signed-in account belongs. */
+export const myTenants = z.object({
+  teams: z.array(
+    z.object({
+      teamId,
+      name: z.string(),
+      role: teamRole,
+      personId,
+      /** Helpers are let in for one event only. */
+      eventId: eventId.nullable(),
+    }),
+  ),
+  organisers: z.array(z.object({ organiserId, name: z.string() })),
+});
+export type MyTenants = z.infer<typeof myTenants>;

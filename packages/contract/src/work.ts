@@ -1,0 +1,97 @@
+import type { LogEntry } from '@halfshaft/worklog';
+import { z } from 'zod';
+import { actionId, cardId, entryId, eventId, personId, snagId, teamId } from './ids';
+import { optionalText, shortText, wholeNumber } from './words';
+
+/** What one request may carry; a phone with more to send sends again. */
+export const MOST_ACTIONS = 100;
+/** Milliseconds: until the year 2200. */
+const clockMillis = wholeNumber('A time', 0, 7_258_118_400_000);
+
+/** The arguments are looked at one action at a time, so that one malformed action never blocks the others. */
+export const pushedAction = z.object({
+  actionId,
+  deviceId: shortText('The device id', 64),
+  deviceSeq: wholeNumber('The device sequence', 1, 2_000_000_000),
+  deviceTime: clockMillis,
+  version: wholeNumber('The action version', 0, 1_000_000),
+  by: personId,
+  kind: z.string().max(40),
+  args: z.record(z.string(), z.unknown()),
+});
+
+export const pushInput = z.object({
+  teamId,
+  eventId,
+  actions: z.array(pushedAction).min(1).max(MOST_ACTIONS),
+});
+
+/** What became of one action. `sentence` says it to its author. */
+export const pushResult = z.object({
+  actionId: z.string(),
+  status: z.enum(['accepted', 'refused']),
+  /** A refusal's code, or null. */
+  code: z.string().nullable(),
+  sentence: z.string(),
+  /** Ids a refusal speaks of, such as who holds the task. */
+  personId: z.string().nullable(),
+  /** True when this id had been pushed before and the stored answer is given again. */
+  repeated: z.boolean(),
+  /** The seqs of the entries it made. */
+  seqs: z.array(z.number()),
+});
+export type PushResult = z.infer<typeof pushResult>;
+export const pushOutput = z.object({ results: z.array(pushResult), lastSeq: z.number() });
+
+export const pullInput = z.object({ teamId, eventId, since: wholeNumber('The seq', 0, 2_000_000_000) });
+/** At most a page; `lastSeq` says whether there is more. */
+export const pullOutput = z.object({ entries: z.array(z.custom<LogEntry>()), lastSeq: z.number() });
+
+const serviceId = z.string().regex(/^[A-Z]{1,2}$/, 'That is not the letter of a service.');
+const stageId = shortText('The stage', 20);
+const task = z.object({
+  entryId,
+  serviceId,
+  source: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('card'), cardId }),
+    z.object({ kind: z.literal('snag'), snagId }),
+  ]),
+});
+const position = z.string().max(12).nullable();
+const reason = optionalText('The reason', 300);
+const level = wholeNumber('A condition', 0, 1000);
+
+export const finding = z.object({
+  lookId: z.string().max(40).nullable(),
+  position,
+  grade: z.enum(['ok', 'watch', 'needsWork', 'temporaryRepair']),
+  words: optionalText('The words', 300),
+});
+export const reading = z.object({
+  readingId: shortText('The reading', 40),
+  position,
+  value: wholeNumber('A reading', -1_000_000, 1_000_000),
+});
+export const conditions = z.partialRecord(z.enum(['dust', 'water', 'rough', 'night', 'jumps']), level);
+
+/** The arguments of each kind, in the shape of the current version. */
+export const actionArgs = {
+  takeTask: z.object({ task }),
+  releaseTask: z.object({ task }),
+  startTask: z.object({ task }),
+  closeTask: z.object({ task, findings: z.array(finding).max(60), readings: z.array(reading).max(60) }),
+  carryOverTask: z.object({ task, reason }),
+  dropTask: z.object({ task, reason }),
+  reopenTask: z.object({ task, reason }),
+  signTask: z.object({ task }),
+  raiseSnag: z.object({
+    snagId,
+    entryId,
+    serviceId: serviceId.nullable(),
+    place: shortText('The place', 40),
+    words: shortText('The words', 300),
+    urgent: z.boolean(),
+  }),
+  confirmStage: z.object({ entryId, stageId, driven: z.boolean(), conditions }),
+  undo: z.object({ actionId }),
+};

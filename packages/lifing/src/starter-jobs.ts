@@ -1,0 +1,195 @@
+import type { Drive, JobCard, Surface } from './job-card';
+import type { Interval } from './model';
+import { EVERY_DAY, reading, starterCard } from './starter-parts';
+
+// Every number below: common practice, no source; the car builder's values come first.
+
+const UNDER_CAR_CAUTION = 'Nobody under the car until it stands on stands.';
+
+export function starterJobs(drive: Drive, surface: Surface): JobCard[] {
+  return [
+    wheelNuts(),
+    oilLevel(),
+    airFilter(),
+    frontPads(surface),
+    gearboxOil(),
+    ...(drive === 'front' ? [] : [propshaftBolts()]),
+    ...(surface === 'gravel' ? [sumpGuard()] : []),
+    nightLamps(),
+    spareAndTools(),
+    walkRound(),
+  ];
+}
+
+function wheelNuts(): JobCard {
+  return starterCard({
+    id: 'wheel-nuts',
+    name: 'Wheel nuts: torque',
+    place: 'allCorners',
+    seconds: 180,
+    people: 2,
+    readings: [
+      reading({
+        id: 'torque',
+        name: 'Torque',
+        kind: 'setValue',
+        unit: 'Nm',
+        positions: ['FL', 'FR', 'RL', 'RR'],
+        low: 90,
+        high: 150,
+      }),
+    ],
+    needsSignature: true,
+    caution: "A loose wheel comes off. Use the car builder's torque; a second person checks and signs.",
+    tools: ['torque wrench'],
+    instruction:
+      'Car on its wheels. Torque every nut crosswise, the second person goes round again and signs.',
+  });
+}
+
+function oilLevel(): JobCard {
+  return starterCard({
+    id: 'oil-level',
+    name: 'Engine oil level',
+    place: 'engineBay',
+    seconds: 120,
+    readings: [
+      reading({
+        id: 'added',
+        name: 'Oil added',
+        kind: 'level',
+        unit: 'l',
+        decimals: 1,
+        high: 5,
+        required: true,
+      }),
+    ],
+    caution: 'Hot oil.',
+    tools: ['rag', 'oil', 'funnel'],
+    instruction: 'Engine off and level. Fill to between the marks and note what went in, 0 when nothing did.',
+  });
+}
+
+function airFilter(): JobCard {
+  return starterCard({
+    id: 'air-filter',
+    name: 'Air filter: clean or change',
+    place: 'engineBay',
+    seconds: 240,
+    intervals: stageKilometres(60, 5),
+    conditionFactors: { dust: 2000 },
+    leastServiceSeconds: 600,
+    caution: 'Do not breathe the dust.',
+    tools: ['spare element', 'brush', 'cloth'],
+    instruction: 'Wipe the box before the lid comes off. Look behind the filter: dust there is a finding.',
+  });
+}
+
+function frontPads(surface: Surface): JobCard {
+  return starterCard({
+    id: 'front-pads',
+    name: 'Front brake pads: change',
+    place: 'allCorners',
+    seconds: 720,
+    people: 2,
+    intervals: stageKilometres(surface === 'tarmac' ? 100 : 150, 15),
+    conditionFactors: { water: 1300, rough: 1200 },
+    leastServiceSeconds: 1200,
+    remoteAllowed: false,
+    readings: [
+      reading({
+        id: 'pads',
+        name: 'New pad thickness',
+        kind: 'wear',
+        unit: 'mm',
+        decimals: 1,
+        positions: ['FL', 'FR'],
+      }),
+    ],
+    caution:
+      'Hot discs and pads. Pump the pedal hard before the car moves, then bed in as the pad maker says.',
+    tools: ['piston press', 'spanners', 'new pads'],
+    instruction: 'Change both sides. Watch the fluid level while the pistons go back.',
+  });
+}
+
+function gearboxOil(): JobCard {
+  return starterCard({
+    id: 'gearbox-oil',
+    name: 'Gearbox oil level',
+    place: 'underCar',
+    seconds: 300,
+    intervals: EVERY_DAY,
+    leastServiceSeconds: 900,
+    remoteAllowed: false,
+    caution: `${UNDER_CAR_CAUTION} Hot oil.`,
+    tools: ['plug key', 'syringe', 'gearbox oil'],
+    instruction: 'Level to the plug. Look for drops and for metal on the plug.',
+  });
+}
+
+function propshaftBolts(): JobCard {
+  return starterCard({
+    id: 'propshaft-bolts',
+    name: 'Propshaft bolts and joints',
+    place: 'underCar',
+    seconds: 180,
+    caution: `${UNDER_CAR_CAUTION} Out of gear, engine off.`,
+    tools: ['torque wrench', 'paint pen'],
+    instruction: 'Paint marks in line, joints without play. Torque as the car builder says.',
+  });
+}
+
+function sumpGuard(): JobCard {
+  return starterCard({
+    id: 'sump-guard',
+    name: 'Sump guard and its bolts',
+    place: 'underCar',
+    seconds: 240,
+    caution: `${UNDER_CAR_CAUTION} The guard is heavy: two people when it comes off.`,
+    tools: ['spanner', 'spare bolts'],
+    instruction: 'No crack, no bolt missing or loose, no mud packed above it.',
+  });
+}
+
+function nightLamps(): JobCard {
+  return starterCard({
+    id: 'night-lamps',
+    name: 'Night lamps: fit and aim',
+    place: 'body',
+    seconds: 480,
+    people: 2,
+    // Darkness makes it due, and no counter knows of it: the chief puts it on by hand.
+    intervals: [],
+    tools: ['lamp pod', 'spare bulbs'],
+    instruction:
+      'At the last service before a dark stage. Both beams work, aim on the mark. Off again after.',
+  });
+}
+
+function spareAndTools(): JobCard {
+  return starterCard({
+    id: 'spare-and-tools',
+    name: 'Spare wheel, jack and tools strapped',
+    place: 'boot',
+    seconds: 120,
+    caution: 'What is loose flies forward.',
+    instruction: 'Pull at every strap. Count the tools against the list.',
+  });
+}
+
+function walkRound(): JobCard {
+  return starterCard({
+    id: 'walk-round',
+    name: 'Final walk-round',
+    place: 'wholeCar',
+    seconds: 120,
+    caution: "The event's regulations and qualified people decide whether the car may go.",
+    instruction:
+      'No tool left on the car, wheel nuts signed, bonnet and boot latched, caps on, pins as the rules ask, out-time called.',
+  });
+}
+
+function stageKilometres(every: number, tolerance: number): Interval[] {
+  return [{ counter: 'stageMetres', every: every * 1000, tolerance: tolerance * 1000 }];
+}

@@ -1,0 +1,110 @@
+import type { TeamRole } from '@halfshaft/contract';
+import type { Store } from '../client/store';
+import { applySettings, runFenced, type TransactionClient } from './run-fenced';
+
+declare const teamFence: unique symbol;
+declare const memberFence: unique symbol;
+
+/** Proof of standing inside one team's fence. Only this file can make one; every `data.ts` asks for it. */
+export interface TeamTx {
+  readonly db: TransactionClient;
+  readonly teamId: string;
+  readonly [teamFence]: true;
+}
+
+/** A person's standing in the team, read inside the same transaction. */
+export interface Member {
+  membershipId: string;
+  personId: string;
+  userId: string;
+  role: TeamRole;
+  /** Helpers are let in for one event; null means the whole team. */
+  eventId: string | null;
+  revokedAt: Date | null;
+}
+
+/** Proof of standing inside the fence as a member. */
+export interface MemberTx extends TeamTx {
+  readonly member: Member;
+  readonly [memberFence]: true;
+}
+
+/** Who asks for which team. Whether they belong to it is checked inside, never believed. */
+export interface TeamClaim {
+  teamId: string;
+  userId: string;
+}
+
+/** The team does not exist, or the person does not belong to it: one answer for both, on purpose. */
+export class NotAMember extends Error {
+  override name = 'NotAMember';
+}
+
+/**
+ * One transaction inside the team's fence, for a member of it. Throws `NotAMember` otherwise.
+ * `letRevoked`: a revoked member is let in too (facts recorded before a revocation still count); the caller must look
+ * at `member.revokedAt`.
+ */
+export function withTeam<T>(
+  store: Store,
+  claim: TeamClaim,
+  work: (tx: MemberTx) => Promise<T>,
+  options: { letRevoked?: boolean } = {},
+): Promise<T> {
+  return runFenced(store, { team: claim.teamId, user: claim.userId }, async (db) => {
+    const member = await findMember(db, claim);
+    if (!member || (member.revokedAt && !options.letRevoked)) throw new NotAMember();
+    return work({ db, teamId: claim.teamId, member } as MemberTx);
+  });
+}
+
+async function findMember(db: TransactionClient, claim: TeamClaim): Promise<Member | null> {
+  const row = await db.membership.findUnique({
+    where: { teamId_userId: { teamId: claim.teamId, userId: claim.userId } },
+  });
+  if (!row) return null;
+  return {
+    membershipId: row.id,
+    personId: row.personId,
+    userId: row.userId,
+    role: row.role as TeamRole,
+    eventId: row.eventId,
+    revokedAt: row.revokedAt,
+  };
+}
+
+/** One transaction inside the fence of a team that is being founded. The id must be new and made by the caller. */
+export function withNewTeam<T>(store: Store, claim: TeamClaim, work: (tx: TeamTx) => Promise<T>): Promise<T> {
+  return runFenced(store, { team: claim.teamId, user: claim.userId }, (db) =>
+    work({ db, teamId: claim.teamId } as TeamTx),
+  );
+}
+
+/** What a link lets its holder see before joining. */
+export interface HeldInvite {
+  inviteId: string;
+  role: TeamRole;
+  eventId: string | null;
+  expiresAt: Date;
+  revokedAt: Date | null;
+}
+
+/**
+ * One transaction inside the fence of the team whose link the caller holds. `work` gets null when no such link exists;
+ * whether it is still good is for the caller to decide.
+ */
+export function withInvite<T>(
+  store: Store,
+  claim: { tokenHash: string; userId: string | null },
+  work: (held: { tx: TeamTx; invite: HeldInvite } | null) => Promise<T>,
+): Promise<T> {
+  const settings = { invite: claim.tokenHash, ...(claim.userId ? { user: claim.userId } : {}) };
+  return runFenced(store, settings, async (db) => {
+    const row = await db.invite.findFirst({ where: { tokenHash: claim.tokenHash } });
+    if (!row) return work(null);
+    await applySettings(db, { ...settings, team: row.teamId });
+    const { id: inviteId, eventId, expiresAt, revokedAt } = row;
+    const invite = { inviteId, role: row.role as TeamRole, eventId, expiresAt, revokedAt };
+    return work({ tx: { db, teamId: row.teamId } as TeamTx, invite });
+  });
+}

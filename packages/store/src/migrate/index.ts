@@ -1,0 +1,3 @@
+export { applyMigrations } from './apply';
+export { findDrift } from './drift';
+export { ensureLogins, type Logins } from './logins';

@@ -1,0 +1,33 @@
+import type { Snag, StageConfirmation, Task } from './model';
+import type { ActionRecord, StageRef, WorkState } from './state';
+
+/** The rows to save after entries were applied. */
+export interface WorkChanges {
+  tasks: Task[];
+  snags: Snag[];
+  stages: StageConfirmation[];
+  actions: ActionRecord[];
+  /** Stages of which nothing is said any more: an undo of the first confirmation. */
+  removedStages: StageRef[];
+}
+
+/**
+ * What differs between a state and a later one made from it by `apply`: the rows a projection must write.
+ *
+ * @example
+ * changesOf(slice, applyAll(slice, entries)).tasks // the tasks touched, as they now stand
+ */
+export function changesOf(before: WorkState, after: WorkState): WorkChanges {
+  const removed = [...before.stages].filter(([key]) => !after.stages.has(key));
+  return {
+    tasks: changed(before.tasks, after.tasks),
+    snags: changed(before.snags, after.snags),
+    stages: changed(before.stages, after.stages),
+    actions: changed(before.actions, after.actions),
+    removedStages: removed.map(([, { entryId, stageId }]) => ({ entryId, stageId })),
+  };
+}
+
+function changed<V>(before: ReadonlyMap<string, V>, after: ReadonlyMap<string, V>): V[] {
+  return [...after].filter(([key, value]) => before.get(key) !== value).map(([, value]) => value);
+}

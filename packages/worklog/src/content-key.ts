@@ -1,0 +1,32 @@
+import type { PushedAction } from './model';
+import { upgradeAction } from './upgrade-action';
+
+/**
+ * An action as text that is equal exactly when the content is: JSON with its keys in order. A server keeps it beside
+ * the action id, to tell a repeat (same id, same content) from a mistake (same id, other content). An action of the
+ * version before has the key of its upgrade, since an app may be updated while actions wait to be sent.
+ *
+ * @example
+ * contentKey(action) === contentKey(structuredClone(action)) // true
+ */
+export function contentKey(action: PushedAction): string {
+  const upgrade = upgradeAction(action);
+  return JSON.stringify(inKeyOrder(upgrade.ok ? upgrade.action : action));
+}
+
+/**
+ * True when both actions say the same, whatever the order of their keys.
+ *
+ * @example
+ * sameContent(action, { ...action, by: 'kai' }) // false
+ */
+export function sameContent(one: PushedAction, other: PushedAction): boolean {
+  return contentKey(one) === contentKey(other);
+}
+
+function inKeyOrder(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(inKeyOrder);
+  if (typeof value !== 'object' || value === null) return value;
+  const pairs = Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1));
+  return Object.fromEntries(pairs.map(([key, member]) => [key, inKeyOrder(member)]));
+}

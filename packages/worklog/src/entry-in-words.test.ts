@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { type EntryNames, entryInWords } from './entry-in-words';
+import type { ActionBody } from './model';
+import { taskIdOf } from './task-id-of';
+import { close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, WHEEL } from './testing/bay';
+import { doerOf, JO, KAI, MIA, nameOf } from './testing/people';
+
+const titles: Record<string, string> = { nuts: 'Wheel nuts', wheel: 'Wheels off' };
+const names: EntryNames = {
+  person: nameOf,
+  task: ({ source }) => (source.kind === 'card' ? (titles[source.cardId] ?? '?') : 'oil on the hub'),
+  service: (id) => `Service ${id}`,
+  stage: (id) => id,
+  reading: () => 'pad thickness',
+};
+
+/** The sentences of the log after Mia (or whoever is given) did these things one after another. */
+function wordsOf(
+  ...acts: [ActionBody, (string | ReturnType<typeof doerOf>)?, ReturnType<typeof rulesOf>?][]
+) {
+  const bay = openBay();
+  for (const [body, doer = MIA, rules = rulesOf()] of acts) bay.act(body, doer, rules);
+  return bay.log.map((entry) => entryInWords(entry, names));
+}
+
+describe('entryInWords', () => {
+  it('says who, what, where, and who typed it', () => {
+    expect(wordsOf([close(NUTS), doerOf(MIA, { enteredBy: JO })])).toEqual([
+      "Mia closed 'Wheel nuts' at Service B; entered by Jo",
+    ]);
+  });
+
+  it('has words for taking, starting and letting go', () => {
+    expect(
+      wordsOf(
+        [{ kind: 'startTask', args: { task: NUTS } }],
+        [{ kind: 'releaseTask', args: { task: NUTS } }, doerOf(JO, { mayManage: true })],
+      ),
+    ).toEqual([
+      "Mia took 'Wheel nuts' at Service B",
+      "Mia started 'Wheel nuts' at Service B",
+      "Jo let go of 'Wheel nuts' at Service B for Mia",
+    ]);
+  });
+
+  it('gives the reason for leaving and opening again', () => {
+    expect(
+      wordsOf(
+        [{ kind: 'carryOverTask', args: { task: NUTS, reason: 'no time' } }],
+        [{ kind: 'reopenTask', args: { task: NUTS, reason: 'time after all' } }],
+        [{ kind: 'dropTask', args: { task: NUTS, reason: 'other wheels' } }],
+      ),
+    ).toEqual([
+      "Mia carried over 'Wheel nuts' at Service B: no time",
+      "Mia opened again 'Wheel nuts' at Service B: time after all",
+      "Mia marked as not needed 'Wheel nuts' at Service B: other wheels",
+    ]);
+  });
+
+  it('says what opened a task again by itself', () => {
+    const words = wordsOf([close(NUTS)], [close(WHEEL), KAI, rulesOf({ reopens: [taskIdOf(NUTS)] })]);
+    expect(words.at(-1)).toBe("Kai opened again 'Wheel nuts' at Service B, because of other work");
+  });
+
+  it('says what stood against a fact', () => {
+    const missing = rulesOf({
+      requiredReadings: [{ readingId: 'pad', position: 'FL' }],
+      serviceStands: false,
+    });
+    const words = wordsOf(
+      [{ kind: 'takeTask', args: { task: NUTS } }],
+      [close(NUTS), KAI, missing],
+      [close(NUTS), doerOf(JO, { revokedAt: 1 })],
+    );
+    expect(words.slice(1)).toEqual([
+      "Kai closed 'Wheel nuts' at Service B; Mia had it at the time; the service had been cancelled; reading missing: pad thickness FL",
+      "Jo closed 'Wheel nuts' at Service B; Kai had already done it; came in after the person had left the team",
+    ]);
+  });
+
+  it('has words for snags, stages and signatures', () => {
+    const signed = rulesOf({ needsSignature: true });
+    expect(
+      wordsOf(
+        [SNAG],
+        [{ ...SNAG, args: { ...SNAG.args, urgent: true } }, KAI],
+        [STAGE],
+        [{ ...STAGE, args: { ...STAGE.args, driven: false } }],
+        [close(LEAK), MIA, signed],
+        [{ kind: 'signTask', args: { task: LEAK } }, KAI, signed],
+      ),
+    ).toEqual([
+      'Mia raised a snag (RR): oil on the hub',
+      'Kai raised an urgent snag (RR): oil on the hub; Mia had already raised it',
+      'Mia confirmed SS3: driven',
+      'Mia confirmed SS3: not driven',
+      "Mia closed 'oil on the hub' at Service B",
+      "Kai signed 'oil on the hub' at Service B",
+    ]);
+  });
+
+  it('says what was taken back, and whose it was', () => {
+    const manager = doerOf(JO, { mayManage: true });
+    const words = wordsOf(
+      [{ kind: 'startTask', args: { task: NUTS } }],
+      [{ kind: 'undo', args: { actionId: 'a1' } }],
+      [SNAG],
+      [{ kind: 'undo', args: { actionId: 'a3' } }, manager],
+      [STAGE],
+      [{ kind: 'undo', args: { actionId: 'a5' } }],
+    );
+    expect(words.filter((sentence) => sentence.includes('took back'))).toEqual([
+      "Mia took back: took and started, 'Wheel nuts' at Service B",
+      'Jo took back what Mia did: raised a snag, the snag (RR): oil on the hub',
+      'Mia took back: confirmed, SS3',
+    ]);
+  });
+});

@@ -1,0 +1,4 @@
+export { type OpenPage, openPage, type PageOptions } from './open-page';
+export { runAxe } from './run-axe';
+export { screenshot } from './screenshot';
+export { startChromium } from './start-chromium';

@@ -1,0 +1,49 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { onTestFinished } from 'vitest';
+import { startChromium } from './start-chromium';
+import { watchPage } from './watch-page';
+
+export interface PageOptions {
+  readonly width: number;
+  readonly height: number;
+  readonly baseUrl: string;
+  readonly colorScheme?: 'light' | 'dark';
+  /** Complaints that this test provokes on purpose; each must be seen, every other one fails the test. */
+  readonly expected?: readonly RegExp[];
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** What the page has complained of so far, one readable line each. */
+  readonly complaints: readonly string[];
+}
+
+/**
+ * Opens a page with its own cookies and storage. Call it inside a test: when the test ends the page is closed, and the
+ * test fails if the page wrote a console error, threw, or broke its content security policy.
+ */
+export async function openPage(options: PageOptions): Promise<OpenPage> {
+  const browser = await startChromium();
+  const context = await browser.newContext({
+    viewport: { width: options.width, height: options.height },
+    colorScheme: options.colorScheme ?? 'light',
+    baseURL: options.baseUrl,
+  });
+  const complaints: string[] = [];
+  await watchPage(context, (line) => complaints.push(line));
+  onTestFinished(async () => {
+    await context.close();
+    refuseComplaints(complaints, options.expected ?? []);
+  });
+  return { page: await context.newPage(), context, complaints };
+}
+
+/** Throws a sentence for complaints that were not expected, and for expected ones that never came. */
+export function refuseComplaints(complaints: readonly string[], expected: readonly RegExp[]): void {
+  const unexpected = complaints.filter((line) => !expected.some((pattern) => pattern.test(line)));
+  const missing = expected.filter((pattern) => !complaints.some((line) => pattern.test(line)));
+  if (unexpected.length > 0) throw new Error(`The page complained:\n${unexpected.join('\n')}`);
+  if (missing.length > 0)
+    throw new Error(`The page was expected to complain of ${missing.join(', ')} and did not.`);
+}

@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+// These tests start a real Postgres, the real server and a real Chromium, so one file runs at a time.
+export default defineConfig({
+  test: {
+    pool: 'forks',
+    fileParallelism: false,
+    testTimeout: 120_000,
+    hookTimeout: 180_000,
+  },
+});
