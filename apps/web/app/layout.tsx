@@ -2,6 +2,7 @@ import type { Metadata, Viewport } from 'next';
 import type { ReactNode } from 'react';
 import './globals.css';
 import styles from './layout.module.css';
+import { Providers } from './providers';
 
 export const metadata: Metadata = {
   title: { default: 'Halfshaft', template: '%s · Halfshaft' },
@@ -30,7 +31,7 @@ export default function RootLayout({ children }: { children: ReactNode }) {
         <a className={styles.skip} href="#content">
           Skip to the content
         </a>
-        {children}
+        <Providers>{children}</Providers>
       </body>
     </html>
   );

@@ -16,7 +16,7 @@ export default function NotFound() {
           </LinkButton>
         }
       >
-        The address may be mistyped, or the page has moved. Nothing you entered is lost.
+        The address may be mistyped, or the page has moved.
       </EmptyState>
     </PageFrame>
   );

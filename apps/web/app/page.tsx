@@ -1,5 +1,6 @@
 import { LinkButton } from '@/components/link-button';
 import { PageFrame } from '@/features/frame/page-frame';
+import { ExampleLine } from '@/features/landing/example-line';
 import styles from './page.module.css';
 
 export default function LandingPage() {
@@ -9,6 +10,7 @@ export default function LandingPage() {
         <h1 className={styles.job}>
           What this car needs at this service, who does it, and when it must leave.
         </h1>
+        <ExampleLine />
         <div className={styles.ways}>
           <section className={styles.way}>
             <h2>Plan a service now, no account</h2>

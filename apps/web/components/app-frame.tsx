@@ -61,7 +61,11 @@ export function AppFrame(props: AppFrameProps) {
       <main className={styles.main} id="content" tabIndex={-1}>
         {children}
       </main>
-      {footer ? <footer className={styles.footer}>{footer}</footer> : null}
+      {footer ? (
+        <footer className={styles.footer}>
+          <div className={styles.foot}>{footer}</div>
+        </footer>
+      ) : null}
     </div>
   );
 }

@@ -27,7 +27,7 @@ function describeConnection(status: ConnectionStatus, waiting: number): string |
   const entries = waiting === 1 ? '1 entry' : `${waiting} entries`;
   if (status === 'cutOff') {
     return waiting === 0
-      ? 'No connection. Go on working: what you enter is kept on this phone.'
+      ? 'No connection. What you see may be out of date, and nothing can be sent until it is back.'
       : `No connection. ${entries} kept on this phone, sent when it is back.`;
   }
   return waiting === 0 ? null : `Sending ${entries} …`;

@@ -173,6 +173,8 @@ export const IMPORT_RULES = [
       'zod',
       'node:crypto',
     ],
+    // The proof of standing inside a fence is handed through; only data.ts can do anything with it.
+    typeOnly: ['@halfshaft/store'],
     bans: API_BANS,
     says: 'A service loads, asks a pure package and saves: the store belongs in data.ts, web and tRPC things in router.ts.',
   },

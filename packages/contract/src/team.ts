@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { eventName, itinerarySaved } from './event';
 import { eventId, organiserId, personId, teamId } from './ids';
 import { visitInput } from './visit';
 import { shortText } from './words';
@@ -13,8 +14,8 @@ export const createTeamInput = z.object({ name: teamName, personName });
 export const createTeamOutput = z.object({ teamId, personId });
 
 /** What a visitor worked out before signing up, to be kept: team, car with its cards, event with its itinerary, entry. */
-export const keepVisitInput = z.object({ teamName, personName, visit: visitInput });
-export const keepVisitOutput = z.object({ teamId, personId, eventId });
+export const keepVisitInput = z.object({ teamName, personName, eventName, visit: visitInput });
+export const keepVisitOutput = itinerarySaved({ teamId, personId, eventId });
 
 /** Where the signed-in account belongs. */
 export const myTenants = z.object({

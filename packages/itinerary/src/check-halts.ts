@@ -28,11 +28,19 @@ function checkHalt(points: readonly DraftPoint[], halt: Halt): DraftProblem[] {
   const tellUnpaired = (pointIndex: number, code: DraftProblem['code'], message: string) =>
     problems.push({ pointIndex, key: 'location', code: halt.isService ? code : 'halt-unpaired', message });
   const tellOpen = (left: { point: DraftPoint; pointIndex: number }) =>
-    tellUnpaired(left.pointIndex, 'service-without-out', `${left.point.label} enters ${halt.name} and no control leaves it. Add the row “${halt.name} out”.`);
+    tellUnpaired(
+      left.pointIndex,
+      'service-without-out',
+      `${left.point.label} enters ${halt.name} and no control leaves it. Add the row “${halt.name} out”.`,
+    );
   points.forEach((point, pointIndex) => {
     if (point.roles.includes(halt.out)) {
       if (open === null) {
-        tellUnpaired(pointIndex, 'service-without-in', `${point.label} leaves ${halt.name} without having entered it. Add the row “${halt.name} in” above it.`);
+        tellUnpaired(
+          pointIndex,
+          'service-without-in',
+          `${point.label} leaves ${halt.name} without having entered it. Add the row “${halt.name} in” above it.`,
+        );
       } else if (halt.isService && open.point.at !== null && point.at !== null && point.at <= open.point.at) {
         const message = `${halt.name[0]?.toUpperCase()}${halt.name.slice(1)} from ${open.point.label} to ${point.label} ends before it starts or takes no time. Correct one of the two times.`;
         problems.push({ pointIndex, key: 'due', code: 'service-ends-before-it-starts', message });

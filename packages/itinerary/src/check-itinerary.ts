@@ -16,10 +16,17 @@ import { isTimeZone } from './wall-clock';
  */
 export function checkItinerary(itinerary: Itinerary): ItineraryProblem[] {
   if (!isTimeZone(itinerary.timeZone)) {
-    return [whole('zone-unknown', `“${itinerary.timeZone}” is no time zone. Choose the event's zone, such as Europe/Vienna.`)];
+    return [
+      whole(
+        'zone-unknown',
+        `“${itinerary.timeZone}” is no time zone. Choose the event's zone, such as Europe/Vienna.`,
+      ),
+    ];
   }
   if (itinerary.points.length === 0) {
-    return [whole('empty-table', 'The itinerary has no control and no stage. Add the rows of the itinerary.')];
+    return [
+      whole('empty-table', 'The itinerary has no control and no stage. Add the rows of the itinerary.'),
+    ];
   }
   if (itinerary.points.length > MAX_TABLE_ROWS) {
     return [whole('too-many-rows', `The itinerary has more than ${MAX_TABLE_ROWS} rows. Split the event.`)];
@@ -50,8 +57,31 @@ function draftOf(itinerary: Itinerary): Draft {
 
 function draftPointOf(point: Point): DraftPoint {
   const { kind, id, name, leg, section } = point;
-  const shared = { label: id, kind, id, name, leg, section, at: point.firstCarAt, unreadable: new Set<never>() };
+  const shared = {
+    label: id,
+    kind,
+    id,
+    name,
+    leg,
+    section,
+    at: point.firstCarAt,
+    unreadable: new Set<never>(),
+  };
   return point.kind === 'stage'
-    ? { ...shared, roles: [], metres: point.stageMetres, allowedSeconds: null, gapSeconds: point.gapSeconds, repeatOf: point.repeatOf }
-    : { ...shared, roles: point.roles, metres: point.roadMetres, allowedSeconds: point.allowedSeconds, gapSeconds: null, repeatOf: null };
+    ? {
+        ...shared,
+        roles: [],
+        metres: point.stageMetres,
+        allowedSeconds: null,
+        gapSeconds: point.gapSeconds,
+        repeatOf: point.repeatOf,
+      }
+    : {
+        ...shared,
+        roles: point.roles,
+        metres: point.roadMetres,
+        allowedSeconds: point.allowedSeconds,
+        gapSeconds: null,
+        repeatOf: null,
+      };
 }

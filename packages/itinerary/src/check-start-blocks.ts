@@ -13,11 +13,19 @@ export function checkStartBlocks(draft: Draft): DraftProblem[] {
       ? block.fromPosition === 1
       : block.section === before.section && block.fromPosition > before.fromPosition;
     if (pointIndex === -1 || !isNext || !Number.isSafeInteger(block.fromPosition)) {
-      problems.push({ ...place, code: 'interval-malformed', message: `The start intervals of section ${block.section} are out of order at position ${block.fromPosition}. Begin each section at position 1 and go upwards.` });
+      problems.push({
+        ...place,
+        code: 'interval-malformed',
+        message: `The start intervals of section ${block.section} are out of order at position ${block.fromPosition}. Begin each section at position 1 and go upwards.`,
+      });
     }
     const interval = block.intervalSeconds;
     if (!Number.isSafeInteger(interval) || interval < 1 || interval > MAX_START_INTERVAL_SECONDS) {
-      problems.push({ ...place, code: 'interval-absurd', message: `Cars of section ${block.section} would start ${interval} seconds apart. Write an interval from 1 s to 60 min.` });
+      problems.push({
+        ...place,
+        code: 'interval-absurd',
+        message: `Cars of section ${block.section} would start ${interval} seconds apart. Write an interval from 1 s to 60 min.`,
+      });
     }
     before = block;
   }

@@ -1,6 +1,7 @@
 import { type Draft, timedFrom } from './draft';
 import type { EpochSeconds } from './model';
 import { estimateStageEnd } from './stage-end';
+import { isInstant } from './wall-clock';
 
 /** What a point's time should be from the time before it, and what it was reckoned from. */
 export interface ExpectedTime {
@@ -22,7 +23,7 @@ export function expectedTime(draft: Draft, index: number): ExpectedTime | null {
   if (!point) return null;
   const from = timedFrom(draft.points, index);
   const seconds = point.kind === 'stage' ? point.gapSeconds : point.allowedSeconds;
-  if (!from || from.at === null || seconds === null) return null;
+  if (!from || from.at === null || !isInstant(from.at) || seconds === null) return null;
   const isEstimate = from.kind === 'stage' && draft.roadTimedFrom === 'stageFinish';
   if (isEstimate && from.metres === null) return null;
   const fromAt = isEstimate ? finishOf(from.at, from.metres ?? 0) : from.at;

@@ -1,3 +1,4 @@
+import { excerpt } from './excerpt';
 import type { ItineraryProblem } from './model';
 import type { ItineraryProblemCode } from './problem-code';
 import { splitCells } from './table-cells';
@@ -15,6 +16,7 @@ export interface TableHeader {
 }
 
 const DELIMITERS = ['\t', ';', ','];
+const MAX_COLUMNS = 60;
 /** Blank rows above the headings are passed over, this many at most. */
 const HEADER_SEARCH_ROWS = 50;
 /** Fewer headings than this are taken for a table without headings. */
@@ -36,7 +38,18 @@ export function findHeader(text: string): TableHeader | null {
   found.sort((one, other) => other.known - one.known);
   const best = found[0];
   if (!best || best.known < HEADINGS_TO_BELIEVE) return null;
-  const { columns, problems } = placeColumns(best.headings, best.row + 1);
+  const { columns, problems } = placeColumns(best.headings.slice(0, MAX_COLUMNS), best.row + 1);
+  if (best.headings.length > MAX_COLUMNS) {
+    const message = `Row ${best.row + 1} has more than ${MAX_COLUMNS} headings. Paste the itinerary table only.`;
+    problems.push({
+      row: best.row + 1,
+      column: MAX_COLUMNS + 1,
+      field: null,
+      code: 'too-many-cells',
+      message,
+      severity: 'error',
+    });
+  }
   return { delimiter: best.delimiter, row: best.row, headings: best.headings, columns, problems };
 }
 
@@ -61,7 +74,7 @@ function placeColumns(headings: string[], row: number) {
         column,
         heading,
         'column-unknown',
-        `The column “${heading}” is not read. If it matters, give it one of these headings: ${known}.`,
+        `The column “${excerpt(heading)}” is not read. If it matters, give it one of these headings: ${known}.`,
         'warning',
       );
     } else if (before !== undefined) {
@@ -69,7 +82,7 @@ function placeColumns(headings: string[], row: number) {
         column,
         heading,
         'column-twice',
-        `“${heading}” means the same as column ${before + 1} (“${headings[before]}”). Delete one of the two columns.`,
+        `“${excerpt(heading)}” means the same as column ${before + 1} (“${excerpt(headings[before] ?? '')}”). Delete one of the two columns.`,
       );
     } else columns.set(key, position);
   });
@@ -80,7 +93,7 @@ function placeColumns(headings: string[], row: number) {
         null,
         heading,
         'column-missing',
-        `The column “${heading}” is missing. Add it, with this heading in row ${row}.`,
+        `The column “${excerpt(heading)}” is missing. Add it, with this heading in row ${row}.`,
       );
     }
   }

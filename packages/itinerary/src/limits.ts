@@ -10,6 +10,8 @@ export const MAX_GAP_SECONDS = 30 * 60;
 export const MAX_START_INTERVAL_SECONDS = 3600;
 export const MAX_STAGE_METRES_PER_HOUR = 200_000;
 
+export const MAX_SECTION = 9999;
+
 export const MAX_TEXT_CHARACTERS = 1_000_000;
 export const MAX_TABLE_ROWS = 2000;
 

@@ -11,6 +11,7 @@ export type ItineraryProblemCode =
   | 'column-unknown'
   // One row or cell
   | 'too-many-cells'
+  | 'decimal-comma'
   | 'unknown-row-kind'
   | 'leg-date-malformed'
   | 'leg-out-of-order'

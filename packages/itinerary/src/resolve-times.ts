@@ -42,10 +42,14 @@ export function resolveTimes(draft: Draft, written: WrittenTimes): DraftProblem[
       const legDate = written.dates[index] ?? null;
       const date = legDate ?? (before === null ? written.startDate : dateOf(before, draft.timeZone));
       const mayRoll = before !== null && legDate === null;
-      const candidate = chooseInstant({ clock, date, mayRoll, before, expected, longestSeconds: longest[index] ?? 0 }, draft.timeZone);
+      const candidate = chooseInstant(
+        { clock, date, mayRoll, before, expected, longestSeconds: longest[index] ?? 0 },
+        draft.timeZone,
+      );
       point.at = candidate.at;
       warnOfClockChange(candidate, clock, draft, index, problems);
-      if (point.kind === 'stage' && !isGapPrinted) point.gapSeconds = printedGap(draft.points, index, point.at);
+      if (point.kind === 'stage' && !isGapPrinted)
+        point.gapSeconds = printedGap(draft.points, index, point.at);
     } else if (!point.unreadable.has('due')) point.at = expected;
     before = point.at ?? before;
   });
@@ -71,14 +75,17 @@ interface Choice {
 
 function chooseInstant(choice: Choice, timeZone: string): Candidate {
   const { before, expected } = choice;
+  const believable = (one: Candidate) =>
+    before === null || (one.at >= before && one.at - before <= choice.longestSeconds);
+  const choose = (candidates: Candidate[]) =>
+    candidates.find((one) => expected !== null && agrees(one.at, expected) && believable(one)) ??
+    candidates.find(believable);
   const sameDay = candidatesOn(choice.date, choice.clock, timeZone);
-  const nextDay =
-    choice.mayRoll && before !== null ? candidatesOn(dateOf(before, timeZone, 1), choice.clock, timeZone) : [];
-  const all = [...sameDay, ...nextDay];
-  const believable = (one: Candidate) => before === null || (one.at >= before && one.at - before <= choice.longestSeconds);
   const chosen =
-    all.find((one) => expected !== null && agrees(one.at, expected) && believable(one)) ??
-    all.find(believable) ??
+    choose(sameDay) ??
+    (choice.mayRoll && before !== null
+      ? choose(candidatesOn(dateOf(before, timeZone, 1), choice.clock, timeZone))
+      : undefined) ??
     sameDay.find((one) => before !== null && one.at >= before) ??
     sameDay.at(-1);
   if (!chosen) throw new RangeError(`chooseInstant: ${choice.date} has no instant for this time of day`);
@@ -90,7 +97,14 @@ function candidatesOn(date: string, clock: WallClock, timeZone: string): Candida
   return instants.map((at, order) => ({ at, twin: instants[1 - order] ?? null, skipped }));
 }
 
-function warnOfClockChange(candidate: Candidate, clock: WallClock, draft: Draft, index: number, problems: DraftProblem[]): void {
+function warnOfClockChange(
+  candidate: Candidate,
+  clock: WallClock,
+  draft: Draft,
+  index: number,
+  problems: DraftProblem[],
+): void {
+  if (candidate.twin === null && !candidate.skipped) return;
   const label = draft.points[index]?.label ?? '';
   const taken = printedClock(candidate.at, draft.timeZone);
   const written = clockText(clock);

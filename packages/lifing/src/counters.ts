@@ -1,4 +1,4 @@
-import type { Counters } from './model';
+import type { Counter, Counters } from './model';
 
 /** All counters at zero. A fresh object each time, so that it may be added to. */
 export function emptyCounters(): Counters {
@@ -19,4 +19,9 @@ export function wholeUnits(thousandths: Counters): Counters {
   const whole = emptyCounters();
   for (const name of COUNTER_NAMES) whole[name] = Math.floor(thousandths[name] / 1000);
   return whole;
+}
+
+/** Stages, services, days and events come whole: no point half way along a road is a third of a service. */
+export function isInPieces(counter: Counter): counter is 'stages' | 'services' | 'days' | 'events' {
+  return counter === 'stages' || counter === 'services' || counter === 'days' || counter === 'events';
 }

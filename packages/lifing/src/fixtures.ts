@@ -1,5 +1,6 @@
 import type { ControlRole, EpochSeconds, Itinerary, Point, ServiceWindow } from '@halfshaft/itinerary';
-import type { LifingCard, LimitPlace, VerdictReason } from './model';
+import type { LastDone, LifingCard, LimitPlace, VerdictReason } from './model';
+import type { CardQuestion } from './questions';
 
 /** For tests only: small events made by hand, with round times, and cards with nothing special about them. */
 
@@ -30,7 +31,7 @@ const DAY = 86_400;
  * Road at 60 km/h, stages at 80 km/h (45 s a km), the road timed from the stage start. Services are listed here by
  * hand rather than by the itinerary package, so that the tests know what they are given.
  */
-export function eventOf(pieces: readonly Piece[], position1Interval = 60): SmallEvent {
+export function eventOf(pieces: readonly Piece[], secondsBetweenCars = 60): SmallEvent {
   const points: Point[] = [];
   const services: ServiceWindow[] = [];
   let clock = EIGHT_OCLOCK;
@@ -105,7 +106,7 @@ export function eventOf(pieces: readonly Piece[], position1Interval = 60): Small
   const startBlocks = sections.map((section) => ({
     section,
     fromPosition: 1,
-    intervalSeconds: position1Interval,
+    intervalSeconds: secondsBetweenCars,
   }));
   return { itinerary: { timeZone: 'UTC', roadTimedFrom: 'stageStart', points, startBlocks }, services };
 }
@@ -132,6 +133,22 @@ export function cardWith(own: Partial<LifingCard> = {}): LifingCard {
     people: 1,
     leastServiceSeconds: 0,
     remoteAllowed: true,
+    ...own,
+  };
+}
+
+export const DONE_BEFORE: LastDone = { pointIndex: null, carried: {} };
+
+/** The first car at Service A of the three loops, with a card due every service, done before the event. */
+export function questionWith(own: Partial<CardQuestion> = {}): CardQuestion {
+  return {
+    ...threeLoops(),
+    runs: new Map(),
+    plannedConditions: new Map(),
+    serviceIndex: 0,
+    position: 1,
+    card: cardWith(),
+    lastDone: DONE_BEFORE,
     ...own,
   };
 }

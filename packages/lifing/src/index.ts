@@ -1,13 +1,6 @@
-// Cards and what is said of them
+// Cards and what is said of them.
 
-// Words
-export { amountInWords } from './amount-in-words';
-// Verdicts
-export { canBeDoneAt } from './can-be-done-at';
-export { intervalInWords } from './interval-in-words';
 export type { CarPlace, Drive, JobCard, Look, ReadingSpec, Surface } from './job-card';
-export { judgeCard } from './judge-card';
-export { judgeService } from './judge-service';
 export type {
   CardVerdict,
   ConditionFactors,
@@ -21,14 +14,32 @@ export type {
   Verdict,
   VerdictReason,
 } from './model';
-// Time at a service
-export { neededPersonSeconds } from './needed-person-seconds';
-export { nextChance } from './next-chance';
 export type { CardQuestion, CardsQuestion, RouteKnowledge, ServiceQuestion, WearQuestion } from './questions';
-export { type ReasonNames, reasonInWords } from './reason-in-words';
-// To begin with
-export { starterCards } from './starter-cards';
-export { type ServiceTime, type UsableTime, usableMinutes } from './usable-minutes';
-// Wear
+
+// Wear.
+
+export { carriedWear } from './carried-wear';
 export { wearBetween } from './wear-between';
 export { wearMultiplier } from './wear-multiplier';
+
+// Verdicts.
+
+export { canBeDoneAt } from './can-be-done-at';
+export { judgeCard } from './judge-card';
+export { judgeService } from './judge-service';
+export { nextChance } from './next-chance';
+
+// Time at a service.
+
+export { neededPersonSeconds } from './needed-person-seconds';
+export { type ServiceTime, type UsableTime, usableMinutes } from './usable-minutes';
+
+// Words.
+
+export { amountInWords } from './amount-in-words';
+export { intervalInWords } from './interval-in-words';
+export { type ReasonNames, reasonInWords } from './reason-in-words';
+
+// To begin with.
+
+export { starterCards } from './starter-cards';

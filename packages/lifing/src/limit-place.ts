@@ -1,12 +1,10 @@
 import { dueAt, type EpochSeconds } from '@halfshaft/itinerary';
+import { isInPieces } from './counters';
 import type { Counter, LimitPlace } from './model';
 import type { RoutedQuestion } from './questions';
 import type { RouteStep } from './route-steps';
 import { segmentWear } from './segment-wear';
 import { startingWear } from './wear-between';
-
-/** These come in whole pieces at the end of a segment: no point half way along it is a third of a service. */
-const COUNTED_IN_PIECES: readonly Counter[] = ['stages', 'services', 'days', 'events'];
 
 /**
  * Where along the route a card's wear first comes up to a limit, from when it was last done to the end of the event.
@@ -26,7 +24,7 @@ export function limitPlace(question: RoutedQuestion, counter: Counter, every: nu
     if (step.segment.fromIndex < (lastDone.pointIndex ?? 0)) continue;
     const gained = segmentWear(step.segment, question)[counter];
     if (wear + gained >= limit) {
-      return COUNTED_IN_PIECES.includes(counter) ? endOf(step) : along(step, limit - wear, gained);
+      return isInPieces(counter) ? endOf(step) : along(step, limit - wear, gained);
     }
     wear += gained;
   }

@@ -1,5 +1,7 @@
 import type { EpochSeconds, ServiceId } from '@halfshaft/itinerary';
 import { amountInWords } from './amount-in-words';
+import { isInPieces } from './counters';
+import { intervalInWords } from './interval-in-words';
 import type { LimitPlace, VerdictReason } from './model';
 
 /** How the screen writes what this package does not know: the event's clock and the names of its services. */
@@ -24,9 +26,9 @@ export function reasonInWords(reason: VerdictReason, names: ReasonNames): string
     case 'past':
       return pastInWords(reason, names);
     case 'wontReach':
-      return `won't reach ${next}: ${limitInWords(reason)} is passed${placeInWords(reason, names)}`;
+      return `won't reach ${next}: ${passingInWords(reason, names)}`;
     case 'withinTolerance':
-      return `may be overrun to ${next}: ${limitInWords(reason)} is passed${placeInWords(reason, names)}`;
+      return `may be overrun to ${next}: ${passingInWords(reason, names)}`;
     case 'dateFalls':
       return `its date comes before ${next}: due ${names.clock(reason.limit ?? 0)}`;
     case 'reaches':
@@ -41,18 +43,30 @@ export function reasonInWords(reason: VerdictReason, names: ReasonNames): string
 }
 
 function pastInWords(reason: VerdictReason, names: ReasonNames): string {
-  if (reason.counter === 'date') return `its date has passed: due ${names.clock(reason.limit ?? 0)}`;
-  if (reason.counter === 'services' && reason.limit === 1) return 'every service';
-  if (reason.counter === 'days' && reason.limit === 1) return 'every day';
+  const { counter, limit } = reason;
+  if (counter === 'date') return `its date has passed: due ${names.clock(limit ?? 0)}`;
+  // "1 service was passed" is true and says nothing.
+  if (counter !== null && limit === 1 && isInPieces(counter)) return intervalInWords({ counter, every: 1 });
+  const was = isPlural(reason) ? 'were' : 'was';
   return reason.passedAt === null
-    ? `${limitInWords(reason)} was passed before the event`
-    : `${limitInWords(reason)} was passed${placeInWords(reason, names)}`;
+    ? `${limitInWords(reason)} ${was} passed before this event`
+    : `${limitInWords(reason)} ${was} passed${placeInWords(reason, names)}`;
 }
 
 function laterPassing(reason: VerdictReason, names: ReasonNames): string {
-  if (reason.counter === 'date') return `: due ${names.clock(reason.limit ?? 0)}`;
-  if (reason.counter === 'services' || reason.counter === 'days') return ' and is due again there';
-  return `: ${limitInWords(reason)} is passed${placeInWords(reason, names)}`;
+  const { counter, limit, wearAtNextChance } = reason;
+  if (counter === 'date') return `: due ${names.clock(limit ?? 0)}`;
+  if (limit !== null && limit === wearAtNextChance) return ' and is due there';
+  if (counter === 'services' || counter === 'days') return '';
+  return `: ${passingInWords(reason, names)}`;
+}
+
+function passingInWords(reason: VerdictReason, names: ReasonNames): string {
+  return `${limitInWords(reason)} ${isPlural(reason) ? 'are' : 'is'} passed${placeInWords(reason, names)}`;
+}
+
+function isPlural({ counter, limit }: VerdictReason): boolean {
+  return counter !== null && counter !== 'date' && isInPieces(counter) && limit !== 1;
 }
 
 function limitInWords({ counter, limit }: VerdictReason): string {

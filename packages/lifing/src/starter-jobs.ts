@@ -159,8 +159,8 @@ function nightLamps(): JobCard {
     place: 'body',
     seconds: 480,
     people: 2,
-    // Darkness makes it due, and no counter knows of it: the chief puts it on by hand.
-    intervals: [],
+    // Darkness makes it due and no counter knows of it: it is brought up once an event, and the chief picks the service.
+    intervals: [{ counter: 'events', every: 1, tolerance: 0 }],
     tools: ['lamp pod', 'spare bulbs'],
     instruction:
       'At the last service before a dark stage. Both beams work, aim on the mark. Off again after.',

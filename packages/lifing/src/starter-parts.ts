@@ -26,7 +26,7 @@ export function starterCard(
   own: Pick<JobCard, 'id' | 'name' | 'place' | 'seconds'> & Partial<JobCard>,
 ): JobCard {
   // A copy, so that a team editing its own cards never edits the set the next team starts from.
-  return structuredCopy({ ...PLAIN_JOB, ...own, id: `starter:${own.id}` });
+  return copyOf({ ...PLAIN_JOB, ...own, id: `starter:${own.id}` });
 }
 
 export function look(id: string, words: string): Look {
@@ -39,7 +39,7 @@ export function reading(
   return { decimals: 0, positions: [], low: null, high: null, required: false, ...own };
 }
 
-function structuredCopy(card: JobCard): JobCard {
+function copyOf(card: JobCard): JobCard {
   return {
     ...card,
     intervals: card.intervals.map((interval) => ({ ...interval })),

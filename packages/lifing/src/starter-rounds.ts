@@ -1,9 +1,9 @@
 import type { JobCard } from './job-card';
 import { look, reading, starterCard } from './starter-parts';
 
-/** common practice, no source; the car builder's values come first */
+/** Common practice, no source; the car builder's values come first */
 const LEAST_TREAD_TENTHS_OF_MM = 20;
-/** common practice, no source; the car builder's values come first */
+/** Common practice, no source; the car builder's values come first */
 const LEAST_PAD_TENTHS_OF_MM = 30;
 
 const UNDER_CAR_CAUTION = 'Nobody under the car until it stands on stands. Discs and exhaust are hot.';

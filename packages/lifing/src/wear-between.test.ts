@@ -128,11 +128,11 @@ describe('wearBetween', () => {
 
   it('refuses a way that is none', () => {
     expect(() => wearBetween(question({ toIndex: 999 }))).toThrow(/wearBetween: there is no point 999/);
-    expect(() =>
-      wearBetween(question({ toIndex: 0, lastDone: { pointIndex: 6, carried: null } })),
-    ).toThrow(/wearBetween: the card was last done at point 6, after point 0/);
-    expect(() =>
-      wearBetween(question({ lastDone: { pointIndex: null, carried: { stages: -1 } } })),
-    ).toThrow(/wearBetween: the carried amount of stages/);
+    expect(() => wearBetween(question({ toIndex: 0, lastDone: { pointIndex: 6, carried: null } }))).toThrow(
+      /wearBetween: the card was last done at point 6, after point 0/,
+    );
+    expect(() => wearBetween(question({ lastDone: { pointIndex: null, carried: { stages: -1 } } }))).toThrow(
+      /wearBetween: the carried amount of stages/,
+    );
   });
 });

@@ -7,9 +7,9 @@ describe('wearMultiplier', () => {
 
   it('is 1000 without conditions, and for conditions the card does not name', () => {
     expect(wearMultiplier({ conditionFactors: twoFactors, combineConditions: 'sum' }, {})).toBe(1000);
-    expect(
-      wearMultiplier({ conditionFactors: twoFactors, combineConditions: 'sum' }, { night: 1000 }),
-    ).toBe(1000);
+    expect(wearMultiplier({ conditionFactors: twoFactors, combineConditions: 'sum' }, { night: 1000 })).toBe(
+      1000,
+    );
   });
 
   it('takes the largest excess or their sum, as the card says', () => {
@@ -32,9 +32,9 @@ describe('wearMultiplier', () => {
       wearMultiplier({ conditionFactors: factors, combineConditions: 'sum' }, { dust: 1, rough: 1 }),
     ).toBe(1001);
     // −0.5 → 0 (half up is towards the greater wear)
-    expect(
-      wearMultiplier({ conditionFactors: { water: 500 }, combineConditions: 'sum' }, { water: 1 }),
-    ).toBe(1000);
+    expect(wearMultiplier({ conditionFactors: { water: 500 }, combineConditions: 'sum' }, { water: 1 })).toBe(
+      1000,
+    );
   });
 
   it('never passes three times, nor a quarter', () => {
@@ -61,14 +61,22 @@ describe('wearMultiplier', () => {
     const factor = fc.integer({ min: 1000, max: 4000 });
     const combine = fc.constantFrom('largest' as const, 'sum' as const);
     fc.assert(
-      fc.property(level, level, level, factor, factor, combine, (low, high, other, dust, rough, combineConditions) => {
-        const card = { conditionFactors: { dust, rough }, combineConditions };
-        const better = wearMultiplier(card, { dust: Math.min(low, high), rough: other });
-        const worse = wearMultiplier(card, { dust: Math.max(low, high), rough: other });
-        expect(better).toBeGreaterThanOrEqual(1000);
-        expect(worse).toBeGreaterThanOrEqual(better);
-        expect(worse).toBeLessThanOrEqual(3000);
-      }),
+      fc.property(
+        level,
+        level,
+        level,
+        factor,
+        factor,
+        combine,
+        (low, high, other, dust, rough, combineConditions) => {
+          const card = { conditionFactors: { dust, rough }, combineConditions };
+          const better = wearMultiplier(card, { dust: Math.min(low, high), rough: other });
+          const worse = wearMultiplier(card, { dust: Math.max(low, high), rough: other });
+          expect(better).toBeGreaterThanOrEqual(1000);
+          expect(worse).toBeGreaterThanOrEqual(better);
+          expect(worse).toBeLessThanOrEqual(3000);
+        },
+      ),
     );
   });
 

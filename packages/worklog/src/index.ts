@@ -1,36 +1,46 @@
-// Words: actions, tasks, snags, stages, flags
+// biome-ignore-all assist/source/organizeImports: the public surface is grouped by subject, not by file name.
 
-export { apply, applyAll } from './apply';
-export { changesOf, type WorkChanges } from './changes-of';
-export { conflictTable, type ExpectedOutcome } from './conflict-table';
-export { contentKey, sameContent } from './content-key';
-// Deciding
-export { decide } from './decide';
+// Words: actions, tasks, snags, stages, flags
+export * from './model';
+
 // The log
 export type { EntryBody, EntryDraft, LogEntry } from './entry';
-export { type EntryNames, entryInWords } from './entry-in-words';
-export { flagInWords } from './flag-in-words';
-export { isFact } from './is-fact';
-export * from './model';
 export { numberEntries } from './number-entries';
+
+// Ids
+export { stageKeyOf } from './stage-key-of';
+export { taskIdOf } from './task-id-of';
+export { taskRefOf } from './task-ref-of';
+
+// State
+export { apply, applyAll } from './apply';
+export { changesOf, type WorkChanges } from './changes-of';
 export { rebuild } from './rebuild';
-export type { Outcome, Refusal, RefusalCode } from './refusal';
-// Words for people
-export { refusalInWords } from './refusal-in-words';
 export { scopeOf } from './scope-of';
 export { sliceOf } from './slice-of';
-export { stageKeyOf } from './stage-key-of';
-// State
 export {
-  type ActionRecord,
   emptyState,
+  type ActionRecord,
   type Scope,
   type StageKey,
   type StageRef,
   type WorkState,
 } from './state';
-// Ids
-export { taskIdOf } from './task-id-of';
 export { taskOf } from './task-of';
-export { taskRefOf } from './task-ref-of';
-export { type Upgrade, upgradeAction } from './upgrade-action';
+
+// For the wear of cards
+export { lastDoneOf } from './last-done-of';
+export { runsOf } from './runs-of';
+
+// Deciding
+export { conflictTable, type ExpectedOutcome } from './conflict-table';
+export { contentKey, sameContent } from './content-key';
+export { decide } from './decide';
+export { isFact } from './is-fact';
+export type { Outcome, Refusal, RefusalCode } from './refusal';
+export { upgradeAction, type Upgrade } from './upgrade-action';
+
+// Words for people
+export { entryInWords, type EntryNames } from './entry-in-words';
+export { flagInWords } from './flag-in-words';
+export { refusalInWords } from './refusal-in-words';

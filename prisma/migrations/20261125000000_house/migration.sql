@@ -123,7 +123,7 @@ CREATE TABLE itinerary_version (
   id uuid NOT NULL,
   event_id uuid NOT NULL,
   number integer NOT NULL,
-  source text NOT NULL,
+  source jsonb NOT NULL,
   itinerary jsonb NOT NULL,
   saved_by uuid NOT NULL,
   saved_at timestamptz(3) NOT NULL,
@@ -403,13 +403,17 @@ CREATE POLICY published_event_own ON published_event TO halfshaft_app USING (org
 CREATE POLICY published_event_public ON published_event FOR SELECT TO halfshaft_app
   USING (published_at IS NOT NULL AND current_app_user() IS NOT NULL);
 GRANT SELECT, INSERT, UPDATE ON published_event TO halfshaft_app;
+-- The name of an organiser that has published something.
+CREATE POLICY organiser_public ON organiser FOR SELECT TO halfshaft_app
+  USING (current_app_user() IS NOT NULL AND EXISTS (
+    SELECT FROM published_event e WHERE e.organiser_id = organiser.organiser_id AND e.published_at IS NOT NULL));
 
 CREATE TABLE published_itinerary (
   organiser_id uuid NOT NULL,
   id uuid NOT NULL,
   event_id uuid NOT NULL,
   number integer NOT NULL,
-  source text NOT NULL,
+  source jsonb NOT NULL,
   itinerary jsonb NOT NULL,
   saved_at timestamptz(3) NOT NULL,
   CONSTRAINT published_itinerary_pkey PRIMARY KEY (organiser_id, id),

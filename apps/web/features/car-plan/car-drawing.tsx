@@ -27,7 +27,7 @@ export function CarDrawing({ chosen }: { chosen: CarPlace | null }) {
     return classNames(styles.part, isChosen && styles.chosen);
   }
   return (
-    <svg className={styles.car} viewBox="0 0 300 440" aria-hidden="true">
+    <svg className={styles.car} viewBox="-20 0 340 440" aria-hidden="true">
       {WHEELS.map(({ place, x, y }) => (
         <rect
           key={place}

@@ -60,7 +60,7 @@ export function RouteStrip(props: RouteStripProps) {
         className={styles.scroller}
         ref={scroller}
         tabIndex={tooWide ? 0 : undefined}
-        aria-label={label}
+        aria-label={tooWide ? 'The line, slides sideways' : undefined}
       >
         <StripWithRows layout={screen} {...{ itinerary, startPosition, hereMetres, label, rows }} />
       </section>
@@ -68,6 +68,7 @@ export function RouteStrip(props: RouteStripProps) {
         {legs.map((leg) => (
           <StripWithRows
             key={leg}
+            heading={`Leg ${leg}`}
             layout={layoutLeg(itinerary, services, leg)}
             {...{ itinerary, startPosition, hereMetres: null, label: `Leg ${leg}`, rows }}
           />
@@ -81,6 +82,7 @@ export function RouteStrip(props: RouteStripProps) {
 }
 
 interface StripWithRowsProps {
+  heading?: string;
   layout: StripLayout;
   itinerary: Itinerary;
   startPosition: number;
@@ -89,10 +91,11 @@ interface StripWithRowsProps {
   rows: readonly WearRow[];
 }
 
-function StripWithRows({ layout, rows, ...drawing }: StripWithRowsProps) {
+function StripWithRows({ heading, layout, rows, ...drawing }: StripWithRowsProps) {
   const shown = rows.filter((row) => row.fromMetres < layout.toMetres && endOf(row) > layout.fromMetres);
   return (
     <div className={styles.strip}>
+      {heading ? <p className={styles.leg}>{heading}</p> : null}
       <StripDrawing layout={layout} {...drawing} />
       {shown.length > 0 ? (
         <ul className={styles.rows}>

@@ -3,6 +3,8 @@ import styles from './strip-drawing.module.css';
 import type { StripGap, StripLayout } from './strip-layout';
 
 const ROW_HEIGHT = 17;
+/** Above the names, for the flag that shows where the car is. */
+const HERE_HEIGHT = 20;
 const BOX_HALF = 27;
 const BOX_INSET = 4;
 
@@ -20,7 +22,7 @@ export interface StripDrawingProps {
 /** The way as one line: stages thick, road thin, services as gaps with their letter, minutes and in-time. */
 export function StripDrawing({ layout, itinerary, startPosition, label, hereMetres }: StripDrawingProps) {
   const rows = Math.max(2, ...layout.stages.map((stage) => stage.row + 1));
-  const lineY = rows * ROW_HEIGHT + 18;
+  const lineY = rows * ROW_HEIGHT + (hereMetres === null ? 18 : 18 + HERE_HEIGHT);
   const height = lineY + BOX_HALF + 48;
   return (
     <svg
@@ -65,7 +67,9 @@ export function StripDrawing({ layout, itinerary, startPosition, label, hereMetr
         ),
       )}
       <Axis layout={layout} y={lineY + BOX_HALF + 26} />
-      {hereMetres === null ? null : <Here x={layout.toX(hereMetres, 'before')} lineY={lineY} />}
+      {hereMetres === null ? null : (
+        <Here x={layout.toX(hereMetres, 'before')} bottomY={lineY + BOX_HALF + 20} />
+      )}
     </svg>
   );
 }
@@ -118,6 +122,7 @@ function LegBreak({ gap, lineY }: { gap: StripGap; lineY: number }) {
 
 const STEPS_KILOMETRES = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500];
 const LEAST_STEP_PIXELS = 64;
+const EDGE_PIXELS = 26;
 
 function Axis({ layout, y }: { layout: StripLayout; y: number }) {
   const { fromMetres, toMetres, pixelsPerMetre, toX } = layout;
@@ -129,7 +134,7 @@ function Axis({ layout, y }: { layout: StripLayout; y: number }) {
     <g>
       {marks.map((kilometres, index) => {
         const x = toX(kilometres * 1000, 'before');
-        const anchor = index === 0 && kilometres * 1000 === fromMetres ? styles.axisStart : styles.axisText;
+        const anchor = axisClass(x, layout.width);
         return (
           <g key={kilometres}>
             <path className={styles.tick} d={`M${x} ${y - 6}v8`} />
@@ -143,11 +148,18 @@ function Axis({ layout, y }: { layout: StripLayout; y: number }) {
   );
 }
 
-function Here({ x, lineY }: { x: number; lineY: number }) {
+/** The outermost figures lean inwards, so that the edge does not cut them. */
+function axisClass(x: number, width: number): string | undefined {
+  if (x < EDGE_PIXELS) return styles.axisStart;
+  return x > width - EDGE_PIXELS ? styles.axisEnd : styles.axisText;
+}
+
+function Here({ x, bottomY }: { x: number; bottomY: number }) {
   return (
     <g>
-      <path className={styles.here} d={`M${x} ${lineY + 7}l-9 15h18z`} />
-      <text className={styles.hereWord} x={x} y={lineY + 37}>
+      <path className={styles.herePole} d={`M${x} 4V${bottomY}`} />
+      <path className={styles.here} d={`M${x} 3h42l-6 9 6 9h-42z`} />
+      <text className={styles.hereWord} x={x + 18} y="17">
         car
       </text>
     </g>

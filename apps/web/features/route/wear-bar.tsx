@@ -1,6 +1,5 @@
 import { formatKilometres } from '@halfshaft/itinerary';
 import type { Verdict } from '@halfshaft/lifing';
-import { useId } from 'react';
 import type { StripLayout } from './strip-layout';
 import styles from './wear-bar.module.css';
 
@@ -17,7 +16,7 @@ export interface WearRow {
   fromMetres: number;
   /** Where it must last to: the next service it can be done at, or the finish. */
   toMetres: number;
-  /** Where its limit is passed; null when it is not passed in the rest of the event. */
+  /** Where its limit is passed (`fromMetres` when that is behind); null when not in the rest of the event. */
   limitMetres: number | null;
   verdict: Verdict;
   /** In place of the sentence told from the distances. */
@@ -38,14 +37,15 @@ export function describeWear(row: WearRow): string {
  * outlined by verdict.
  */
 export function WearBar({ layout, row }: { layout: StripLayout; row: WearRow }) {
-  const clipId = useId();
   const passed = row.limitMetres !== null && row.limitMetres <= row.toMetres;
-  const endMetres = row.limitMetres ?? layout.toMetres;
+  const endMetres = row.limitMetres ?? Number.POSITIVE_INFINITY;
   const fromX = layout.toX(row.fromMetres, 'after');
-  const endX = Math.max(fromX + 3, layout.toX(endMetres, 'before'));
+  const endX = Math.max(fromX, layout.toX(endMetres, endMetres > layout.toMetres ? 'after' : 'before'));
   const neededX = layout.toX(row.toMetres, 'before');
   const middle = TOP + THICK / 2;
   const stopped = row.limitMetres !== null && row.limitMetres <= layout.toMetres;
+  // On paper a leg may begin beyond the limit: then only the dotted rest is drawn.
+  const over = endMetres <= layout.fromMetres;
   return (
     <svg
       className={styles.bar}
@@ -65,30 +65,31 @@ export function WearBar({ layout, row }: { layout: StripLayout; row: WearRow }) 
         />
       ))}
       {passed ? <path className={styles.missing} d={`M${endX} ${middle}H${neededX}`} /> : null}
-      <clipPath id={clipId}>
-        <rect x={fromX} y={TOP} width={endX - fromX} height={THICK} />
-      </clipPath>
-      <g clipPath={`url(#${clipId})`}>
-        <rect className={styles.ground} x={fromX} y={TOP} width={endX - fromX} height={THICK} />
-        {row.verdict === 'leave' ? null : (
-          <rect
-            className={styles.fill}
-            x={fromX}
-            y={row.verdict === 'doNow' ? TOP : middle}
-            width={endX - fromX}
-            height={THICK}
-          />
-        )}
-      </g>
-      <path
-        className={styles.edge}
-        d={
-          stopped
-            ? `M${fromX} ${TOP}H${endX}V${TOP + THICK}H${fromX}z`
-            : `M${endX} ${TOP}H${fromX}V${TOP + THICK}H${endX}`
-        }
-      />
-      {stopped ? <path className={styles.stop} d={`M${endX} ${TOP - 5}V${TOP + THICK + 5}`} /> : null}
+      {over ? null : <Bar fromX={fromX} endX={endX} stopped={stopped} verdict={row.verdict} />}
     </svg>
+  );
+}
+
+interface BarProps {
+  fromX: number;
+  endX: number;
+  stopped: boolean;
+  verdict: Verdict;
+}
+
+function Bar({ fromX, endX, stopped, verdict }: BarProps) {
+  const bottom = TOP + THICK;
+  const closed = `M${fromX} ${TOP}H${endX}V${bottom}H${fromX}z`;
+  const open = `M${endX} ${TOP}H${fromX}V${bottom}H${endX}`;
+  return (
+    <g>
+      <path className={styles.ground} d={closed} />
+      {verdict === 'doNow' ? <path className={styles.fill} d={closed} /> : null}
+      {verdict === 'ifTime' ? (
+        <path className={styles.fill} d={`M${fromX} ${TOP + THICK / 2}H${endX}V${bottom}H${fromX}z`} />
+      ) : null}
+      <path className={styles.edge} d={stopped ? closed : open} />
+      {stopped ? <path className={styles.stop} d={`M${endX} ${TOP - 5}V${bottom + 5}`} /> : null}
+    </g>
   );
 }

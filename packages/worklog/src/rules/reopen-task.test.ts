@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { taskIdOf } from '../task-id-of';
-import { carryOver, reopen, sign } from '../testing/asks';
+import { carryOver, reopen, sign, take } from '../testing/asks';
 import { close, gist, LEAK, NUTS, OK, openBay, rulesOf, SIGNED, WHEEL } from '../testing/bay';
 import { JO, KAI, MIA } from '../testing/people';
 
@@ -34,6 +34,15 @@ describe('decide: opening again', () => {
       'reopened',
     );
     expect(bay.task(WHEEL).state).toBe('done');
+  });
+
+  it('does not take work out of the hands of who is at it', () => {
+    const bay = openBay();
+    bay.act(close(WHEEL), MIA);
+    bay.act(take, JO);
+    const again = { kind: 'reopenTask', args: { task: WHEEL, reason: 'wrong pads' } } as const;
+    expect(gist(bay.act(again, KAI, rulesOf({ reopens: [taskIdOf(NUTS)] })))).toBe('reopened');
+    expect(bay.task(NUTS)).toMatchObject({ state: 'claimed', holder: JO });
   });
 
   it('is not for what is still open', () => {

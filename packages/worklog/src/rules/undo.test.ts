@@ -72,12 +72,25 @@ describe('decide: taking back', () => {
     expect(gist(bay.act(undo('a4'), MIA))).toBe('refused changedSince');
   });
 
+  it('counts as a change of the snag when a repair is taken back', () => {
+    const bay = openBay();
+    bay.act(SNAG, MIA);
+    bay.act({ kind: 'takeTask', args: { task: LEAK } }, KAI);
+    bay.act(undo('a2'), MANAGER);
+    expect(bay.state.snags.get('leak')).toMatchObject({ withdrawn: false, changedSeq: 3, changedBy: JO });
+  });
+
   it('goes back to what was said of a stage before, or to nothing', () => {
     const bay = openBay();
     bay.act(STAGE, MIA);
     bay.act({ ...STAGE, args: { ...STAGE.args, driven: false } }, KAI);
     bay.act(undo('a2'), KAI);
-    expect(bay.state.stages.get('car7~SS3')).toMatchObject({ driven: true, confirmedBy: MIA });
+    expect(bay.state.stages.get('car7~SS3')).toMatchObject({
+      driven: true,
+      confirmedBy: MIA,
+      changedSeq: 3,
+      changedBy: KAI,
+    });
     const alone = openBay();
     alone.act(STAGE, MIA);
     alone.act(undo('a1'), MIA);

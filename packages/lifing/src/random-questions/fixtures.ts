@@ -1,8 +1,8 @@
 import type { Conditions, StageRun } from '@halfshaft/itinerary';
 import fc from 'fast-check';
-import { cardWith, eventOf, type Piece } from './fixtures';
-import type { Counter, Interval, LastDone, LifingCard } from './model';
-import type { CardQuestion } from './questions';
+import { cardWith, eventOf, type Piece } from '../fixtures';
+import type { Counter, Interval, LastDone, LifingCard } from '../model';
+import type { CardQuestion } from '../questions';
 
 /** For tests only: random events, cards and histories, small enough to be walked metre by metre. */
 
@@ -26,9 +26,13 @@ interface Loop {
 const loop: fc.Arbitrary<Loop> = fc.record({
   minutes: fc.constantFrom(10, 20, 30),
   remote: fc.boolean(),
-  stages: fc.array(fc.record({ metres: fc.integer({ min: 1, max: 300 }), road: fc.integer({ min: 0, max: 200 }) }), {
-    maxLength: 3,
-  }),
+  stages: fc.array(
+    fc.record({ metres: fc.integer({ min: 1, max: 300 }), road: fc.integer({ min: 0, max: 200 }) }),
+    {
+      maxLength: 3,
+      size: 'max',
+    },
+  ),
   overnight: fc.boolean(),
 });
 
@@ -53,10 +57,10 @@ export const conditions: fc.Arbitrary<Conditions> = fc.record({
 
 const interval: fc.Arbitrary<Interval> = fc
   .record({
-    counter: fc.constantFrom(...COUNTERS),
+    counter: fc.constantFrom(...COUNTERS, 'stageMetres' as const, 'totalMetres' as const),
     pieces: fc.integer({ min: 1, max: 5 }),
-    amount: fc.integer({ min: 1, max: 1500 }),
-    share: fc.integer({ min: 0, max: 3 }),
+    amount: fc.integer({ min: 1, max: 1200 }),
+    share: fc.integer({ min: 0, max: 6 }),
   })
   .map(({ counter, pieces, amount, share }) => {
     const inPieces = ['stages', 'services', 'days', 'events'].includes(counter);
@@ -66,13 +70,16 @@ const interval: fc.Arbitrary<Interval> = fc
 
 export const card: fc.Arbitrary<LifingCard> = fc
   .record({
-    intervals: fc.array(interval, { maxLength: 3 }),
+    intervals: fc.array(interval, { minLength: 1, maxLength: 2 }),
     dust: fc.integer({ min: 1000, max: 3500 }),
     rough: fc.integer({ min: 1000, max: 2500 }),
     combineConditions: fc.constantFrom('largest' as const, 'sum' as const),
-    leastServiceSeconds: fc.constantFrom(0, 0, 1200),
-    remoteAllowed: fc.boolean(),
-    dueAt: fc.option(fc.integer({ min: 0, max: 90_000 }), { freq: 4 }),
+    leastServiceSeconds: fc.constantFrom(0, 0, 0, 1200),
+    remoteAllowed: fc.constantFrom(true, true, false),
+    dueAt: fc.oneof(
+      { weight: 5, arbitrary: fc.constant(null) },
+      { weight: 1, arbitrary: fc.integer({ min: 25_000, max: 120_000 }) },
+    ),
   })
   .map(({ dust, rough, dueAt, ...own }) =>
     cardWith({
@@ -90,28 +97,28 @@ export interface RandomQuestion {
 
 export const randomQuestion: fc.Arbitrary<RandomQuestion> = fc
   .record({
-    loops: fc.array(loop, { minLength: 1, maxLength: 5 }),
+    loops: fc.array(loop, { minLength: 1, maxLength: 5, size: 'max' }),
     card,
     planned: fc.array(conditions, { minLength: 15, maxLength: 15 }),
-    confirmed: fc.array(fc.option(fc.record({ driven: fc.boolean(), conditions })), {
+    confirmed: fc.array(fc.option(fc.record({ driven: fc.boolean(), conditions }), { freq: 2 }), {
       minLength: 15,
       maxLength: 15,
     }),
     place: fc.nat(),
     before: fc.nat(),
     carried: fc.record({
-      stageMetres: fc.integer({ min: 0, max: 900 }),
-      stages: fc.integer({ min: 0, max: 4 }),
-      services: fc.integer({ min: 0, max: 3 }),
-      events: fc.integer({ min: 0, max: 3 }),
+      stageMetres: fc.integer({ min: 0, max: 500 }),
+      stages: fc.integer({ min: 0, max: 2 }),
+      services: fc.integer({ min: 0, max: 2 }),
+      events: fc.integer({ min: 0, max: 2 }),
     }),
-    doneInEvent: fc.boolean(),
+    doneInEvent: fc.constantFrom(true, false, false),
     position: fc.integer({ min: 1, max: 40 }),
   })
   .map(({ loops, planned, confirmed, place, before, carried, doneInEvent, ...own }) => {
     const event = eventOf(piecesOf(loops));
     const serviceIndex = place % event.services.length;
-    const doneAt = event.services[before % (serviceIndex + 1)]?.inIndex ?? 0;
+    const doneAt = event.services[Math.max(0, serviceIndex - (before % 4))]?.inIndex ?? 0;
     const lastDone: LastDone = doneInEvent
       ? { pointIndex: doneAt, carried: null }
       : { pointIndex: null, carried };

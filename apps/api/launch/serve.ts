@@ -1,0 +1,83 @@
+import { DEMO_ORGANISER, DEMO_TEAMS } from '@halfshaft/prisma/demo';
+import { readEnv } from '../src/env';
+import { startServer } from '../src/server';
+import { openDatabase } from './database';
+import { ensureDemo } from './demo';
+import { startDevelopment } from './development';
+import { openHomeFolder, readSecrets, type Secrets } from './home-folder';
+import { markRunning, refuseSecondStart, unmarkRunning } from './one-at-a-time';
+import { choosePort } from './port';
+import { StartProblem } from './problem';
+import { buildWebIfNeeded, WEB_OUT } from './web-build';
+
+const isDevelopment = process.argv.includes('--dev');
+const say = (sentence: string) => void process.stdout.write(`${sentence}\n`);
+
+type Stop = () => Promise<void>;
+/** Undone in reverse order, however far the start got. */
+const stops: Stop[] = [];
+let stopping = false;
+
+async function stopAll(code: number): Promise<never> {
+  if (!stopping) {
+    stopping = true;
+    for (const stop of stops.reverse()) await stop().catch((error: unknown) => say(String(error)));
+    unmarkRunning();
+  }
+  process.exit(code);
+}
+
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stopAll(0));
+
+async function start(): Promise<void> {
+  openHomeFolder();
+  refuseSecondStart();
+  const host = process.env.HOST ?? '127.0.0.1';
+  const port = await choosePort(host);
+  const publicUrl = process.env.PUBLIC_URL ?? `http://localhost:${port}`;
+  markRunning(publicUrl);
+  const secrets = readSecrets();
+  const database = await openDatabase(secrets);
+  stops.push(database.stop);
+  const { appUrl, authUrl } = database;
+  const wantsDemo = process.env.HALFSHAFT_DEMO !== 'no';
+  const demo = { appUrl, authUrl, secret: secrets.signInSecret, password: secrets.demoPassword };
+  if (wantsDemo) await ensureDemo(demo, say);
+  const settings = {
+    ...process.env,
+    DATABASE_APP_URL: appUrl,
+    DATABASE_AUTH_URL: authUrl,
+    SIGN_IN_SECRET: secrets.signInSecret,
+    PUBLIC_URL: publicUrl,
+    HOST: host,
+    PORT: String(port),
+  };
+  if (isDevelopment) {
+    stops.push(await startDevelopment(settings));
+  } else {
+    buildWebIfNeeded(say);
+    const running = await startServer(readEnv(settings), { pages: { kind: 'build', folder: WEB_OUT } });
+    stops.push(running.close);
+  }
+  tellAddress(publicUrl, wantsDemo ? secrets : null);
+}
+
+function tellAddress(url: string, secrets: Secrets | null): void {
+  say(`\nHalfshaft is ready: ${url}`);
+  if (secrets) {
+    say('Demo sign-ins, all with the password ' + secrets.demoPassword);
+    for (const team of DEMO_TEAMS) {
+      say(`  ${team.name}: ${team.people.map(({ email, role }) => `${email} (${role})`).join(', ')}`);
+    }
+    say(`  ${DEMO_ORGANISER.name}: ${DEMO_ORGANISER.email} (organiser)`);
+  }
+  say('Stop with Ctrl-C.\n');
+}
+
+start().catch((error: unknown) => {
+  const known = error instanceof StartProblem;
+  process.stderr.write(
+    `${known ? error.message : `Halfshaft could not start.\n${error instanceof Error ? (error.stack ?? error.message) : String(error)}`}\n`,
+  );
+  return stopAll(1);
+});

@@ -1,0 +1,31 @@
+import { randomUUID } from 'node:crypto';
+import type { CarRow } from '@halfshaft/contract';
+import { starterCards } from '@halfshaft/lifing';
+import type { MemberTx, TeamTx } from '@halfshaft/store';
+import { notAllowed, unknown } from '../../errors';
+import { mayManage } from '../people/ability';
+import { createCardRows, createCarRow, listCarRows, updateCarRow } from './data';
+
+export { listCarRows as listCars };
+
+interface NewCar extends Omit<CarRow, 'carId'> {
+  withStarterCards: boolean;
+}
+
+export async function addCar(tx: MemberTx, car: NewCar, now: number) {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  return { carId: await createCar(tx, car, now) };
+}
+
+/** For callers that have proved the right already. Returns the id of the new car. */
+export async function createCar(tx: TeamTx, car: NewCar, now: number): Promise<string> {
+  const carId = randomUUID();
+  await createCarRow(tx, carId, car, now);
+  if (car.withStarterCards) await createCardRows(tx, carId, starterCards(car.drive, car.surface), now);
+  return carId;
+}
+
+export async function updateCar(tx: MemberTx, car: CarRow): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  if (!(await updateCarRow(tx, car.carId, car))) throw unknown();
+}

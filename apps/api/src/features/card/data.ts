@@ -1,0 +1,65 @@
+import { randomUUID } from 'node:crypto';
+import type { CardBody } from '@halfshaft/contract';
+import type { JobCard } from '@halfshaft/lifing';
+import type { TeamTx } from '@halfshaft/store';
+
+/** New cards behind those the car has, in the order given. The ids they come with are replaced: ids are unique to a car. */
+export async function createCardRows(
+  tx: TeamTx,
+  carId: string,
+  cards: CardBody[],
+  now: number,
+): Promise<string[]> {
+  const { teamId } = tx;
+  const first = await tx.db.card.count({ where: { teamId, carId } });
+  const rows = cards.map((card, index) => ({
+    teamId,
+    id: randomUUID(),
+    carId,
+    ordinal: first + index,
+    body: { ...card, id: undefined },
+    createdAt: new Date(now),
+  }));
+  await tx.db.card.createMany({ data: rows });
+  return rows.map((row) => row.id);
+}
+
+/** The cards in use of one car, in their order. */
+export async function listCardRows(tx: TeamTx, carId: string): Promise<JobCard[]> {
+  const rows = await tx.db.card.findMany({
+    where: { teamId: tx.teamId, carId, removedAt: null },
+    orderBy: { ordinal: 'asc' },
+  });
+  return rows.map(toCard);
+}
+
+export async function findCard(tx: TeamTx, cardId: string): Promise<(JobCard & { carId: string }) | null> {
+  const row = await tx.db.card.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: cardId } } });
+  return row && { ...toCard(row), carId: row.carId };
+}
+
+/** False when the team has no such card in use on this car. */
+export async function updateCardRow(
+  tx: TeamTx,
+  where: { cardId: string; carId: string },
+  card: CardBody,
+): Promise<boolean> {
+  const { count } = await tx.db.card.updateMany({
+    where: { teamId: tx.teamId, id: where.cardId, carId: where.carId, removedAt: null },
+    data: { body: { ...card } },
+  });
+  return count > 0;
+}
+
+/** The row stays: the log speaks of it. False when the team has no such card in use. */
+export async function removeCardRow(tx: TeamTx, cardId: string, now: number): Promise<boolean> {
+  const { count } = await tx.db.card.updateMany({
+    where: { teamId: tx.teamId, id: cardId, removedAt: null },
+    data: { removedAt: new Date(now) },
+  });
+  return count > 0;
+}
+
+export function toCard(row: { id: string; body: unknown }): JobCard {
+  return { ...(row.body as CardBody), id: row.id };
+}

@@ -1,0 +1,243 @@
+import type { CarRow, ItineraryText } from '@halfshaft/contract';
+import type { Itinerary } from '@halfshaft/itinerary';
+import type { Counters, JobCard } from '@halfshaft/lifing';
+import type { TeamTx, UserTx } from '@halfshaft/store';
+import { toCar } from '../car/data';
+import { toCard } from '../card/data';
+
+export { findCar } from '../car/data';
+export { listPeople } from '../people/data';
+
+export interface EventRow {
+  eventId: string;
+  name: string;
+  timeZone: string;
+  /** `YYYY-MM-DD`. */
+  startsOn: string;
+  clockOffsetSeconds: number;
+}
+
+export interface ItineraryVersion {
+  number: number;
+  text: ItineraryText;
+  itinerary: Itinerary;
+}
+
+/** How much wear each card brings along. */
+export type CarriedWear = Record<string, Partial<Counters>>;
+
+export interface EntryRow {
+  entryId: string;
+  eventId: string;
+  carId: string;
+  carNumber: string;
+  startPosition: number;
+  people: number;
+  carried: CarriedWear;
+}
+
+export type EntryWithCar = EntryRow & { car: CarRow; cards: JobCard[] };
+
+export async function findEventName(tx: TeamTx, eventId: string): Promise<string | null> {
+  return (await findEvent(tx, eventId))?.name ?? null;
+}
+
+export async function findEvent(tx: TeamTx, eventId: string): Promise<EventRow | null> {
+  const row = await tx.db.event.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: eventId } } });
+  return row && toEvent(row);
+}
+
+/** The event with its log, which starts empty. */
+export async function createEventRow(
+  tx: TeamTx,
+  event: EventRow & { from?: { organiserId: string; publishedEventId: string } },
+  now: number,
+): Promise<void> {
+  const { teamId } = tx;
+  const { eventId, name, timeZone, startsOn, clockOffsetSeconds, from } = event;
+  await tx.db.event.create({
+    data: {
+      teamId,
+      id: eventId,
+      name,
+      timeZone,
+      startsOn: new Date(startsOn),
+      clockOffsetSeconds,
+      organiserId: from?.organiserId ?? null,
+      publishedEventId: from?.publishedEventId ?? null,
+      createdAt: new Date(now),
+    },
+  });
+  await tx.db.logHead.create({ data: { teamId, eventId, lastSeq: 0 } });
+}
+
+export async function updateEventDates(tx: TeamTx, eventId: string, text: ItineraryText): Promise<void> {
+  await tx.db.event.update({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    data: { timeZone: text.timeZone, startsOn: new Date(text.startsOn) },
+  });
+}
+
+/** The newest version, or null before the first. */
+export async function findItinerary(tx: TeamTx, eventId: string): Promise<ItineraryVersion | null> {
+  const row = await tx.db.itineraryVersion.findFirst({
+    where: { teamId: tx.teamId, eventId },
+    orderBy: { number: 'desc' },
+  });
+  if (!row) return null;
+  return {
+    number: row.number,
+    text: row.source as unknown as ItineraryText,
+    itinerary: row.itinerary as unknown as Itinerary,
+  };
+}
+
+export async function createVersionRow(
+  tx: TeamTx,
+  version: ItineraryVersion & { id: string; eventId: string; savedBy: string },
+  now: number,
+): Promise<void> {
+  const { id, eventId, number, text, itinerary, savedBy } = version;
+  await tx.db.itineraryVersion.create({
+    data: {
+      teamId: tx.teamId,
+      id,
+      eventId,
+      number,
+      source: { ...text },
+      itinerary: itinerary as object,
+      savedBy,
+      savedAt: new Date(now),
+    },
+  });
+}
+
+export async function listEventRows(tx: TeamTx) {
+  const rows = await tx.db.event.findMany({
+    where: { teamId: tx.teamId },
+    include: { entries: { include: { car: true }, orderBy: { startPosition: 'asc' } } },
+    orderBy: [{ startsOn: 'desc' }, { createdAt: 'desc' }],
+  });
+  return rows.map((row) => ({
+    ...toEvent(row),
+    cars: row.entries.map(({ id, carId, car, carNumber }) => ({
+      entryId: id,
+      carId,
+      carName: car.name,
+      carNumber,
+    })),
+  }));
+}
+
+/** The cars of the event with their cards in use, in start order. */
+export async function listEntries(tx: TeamTx, eventId: string): Promise<EntryWithCar[]> {
+  const rows = await tx.db.entry.findMany({
+    where: { teamId: tx.teamId, eventId },
+    include: { car: { include: { cards: { where: { removedAt: null }, orderBy: { ordinal: 'asc' } } } } },
+    orderBy: { startPosition: 'asc' },
+  });
+  return rows.map((row) => ({ ...toEntry(row), car: toCar(row.car), cards: row.car.cards.map(toCard) }));
+}
+
+export async function findEntry(tx: TeamTx, entryId: string): Promise<EntryRow | null> {
+  const row = await tx.db.entry.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: entryId } } });
+  return row && toEntry(row);
+}
+
+/** The car's newest entry before this day, from which wear is carried on; null for its first event. */
+export async function findEntryBefore(tx: TeamTx, carId: string, startsOn: string): Promise<EntryRow | null> {
+  const row = await tx.db.entry.findFirst({
+    where: { teamId: tx.teamId, carId, event: { startsOn: { lt: new Date(startsOn) } } },
+    orderBy: { event: { startsOn: 'desc' } },
+  });
+  return row && toEntry(row);
+}
+
+/** Which of the two things that must be unique in an event is taken already, apart from `exceptEntryId`'s own. */
+export async function findTaken(
+  tx: TeamTx,
+  entry: { eventId: string; carId: string | null; startPosition: number },
+  exceptEntryId: string | null,
+): Promise<'car' | 'startPosition' | null> {
+  const others = await tx.db.entry.findMany({ where: { teamId: tx.teamId, eventId: entry.eventId } });
+  const rest = others.filter((other) => other.id !== exceptEntryId);
+  if (rest.some((other) => other.carId === entry.carId)) return 'car';
+  return rest.some((other) => other.startPosition === entry.startPosition) ? 'startPosition' : null;
+}
+
+export async function createEntryRow(tx: TeamTx, entry: EntryRow, now: number): Promise<void> {
+  const { entryId, eventId, carId, carNumber, startPosition, people, carried } = entry;
+  await tx.db.entry.create({
+    data: {
+      teamId: tx.teamId,
+      id: entryId,
+      eventId,
+      carId,
+      carNumber,
+      startPosition,
+      people,
+      carried,
+      createdAt: new Date(now),
+    },
+  });
+}
+
+export async function updateEntryRow(
+  tx: TeamTx,
+  entryId: string,
+  fields: { carNumber: string; startPosition: number; people: number },
+): Promise<void> {
+  await tx.db.entry.update({ where: { teamId_id: { teamId: tx.teamId, id: entryId } }, data: fields });
+}
+
+/** What organisers have published: visible to every account, whichever team it belongs to. */
+export async function listPublished(tx: UserTx) {
+  const rows = await tx.db.publishedEvent.findMany({
+    where: { publishedAt: { not: null } },
+    include: { organiser: true },
+    orderBy: { startsOn: 'desc' },
+  });
+  return rows.map((row) => ({
+    organiserId: row.organiserId,
+    organiserName: row.organiser.name,
+    publishedEventId: row.id,
+    name: row.name,
+    timeZone: row.timeZone,
+    startsOn: toDay(row.startsOn),
+  }));
+}
+
+/** A published event with its newest itinerary, or null when it is not published (or does not exist). */
+export async function findPublished(tx: TeamTx, organiserId: string, publishedEventId: string) {
+  const row = await tx.db.publishedEvent.findFirst({
+    where: { organiserId, id: publishedEventId, publishedAt: { not: null } },
+    include: { itineraries: { orderBy: { number: 'desc' }, take: 1 } },
+  });
+  const newest = row?.itineraries[0];
+  if (!row || !newest) return null;
+  return {
+    name: row.name,
+    text: newest.source as unknown as ItineraryText,
+    itinerary: newest.itinerary as unknown as Itinerary,
+  };
+}
+
+function toEvent(row: {
+  id: string;
+  name: string;
+  timeZone: string;
+  startsOn: Date;
+  clockOffsetSeconds: number;
+}): EventRow {
+  const { id, name, timeZone, startsOn, clockOffsetSeconds } = row;
+  return { eventId: id, name, timeZone, startsOn: toDay(startsOn), clockOffsetSeconds };
+}
+
+function toEntry(row: Omit<EntryRow, 'entryId' | 'carried'> & { id: string; carried: unknown }): EntryRow {
+  const { id, eventId, carId, carNumber, startPosition, people, carried } = row;
+  return { entryId: id, eventId, carId, carNumber, startPosition, people, carried: carried as CarriedWear };
+}
+
+function toDay(date: Date): string {
+  return date.toISOString().slice(0, 10);
+}

@@ -1,0 +1,63 @@
+import {
+  createEventInput,
+  createEventOutput,
+  enterCarInput,
+  enterCarOutput,
+  eventReplica,
+  getEventInput,
+  listEventsInput,
+  listEventsOutput,
+  publishedEvents,
+  saveItineraryInput,
+  saveItineraryOutput,
+  takeOverEventInput,
+  takeOverEventOutput,
+  updateEntryInput,
+} from '@halfshaft/contract';
+import { router, teamProcedure, tenantlessProcedure } from '../../trpc';
+import {
+  createEvent,
+  enterCar,
+  getEvent,
+  listEvents,
+  listPublished,
+  saveItinerary,
+  takeOverEvent,
+  updateEntry,
+} from './service';
+
+export const eventRouter = router({
+  list: teamProcedure
+    .input(listEventsInput)
+    .output(listEventsOutput)
+    .query(({ ctx }) => listEvents(ctx.tx)),
+
+  get: teamProcedure
+    .input(getEventInput)
+    .output(eventReplica)
+    .query(({ ctx, input }) => getEvent(ctx.tx, input.eventId, ctx.now)),
+
+  create: teamProcedure
+    .input(createEventInput)
+    .output(createEventOutput)
+    .mutation(({ ctx, input }) => createEvent(ctx.tx, input, ctx.now)),
+
+  saveItinerary: teamProcedure
+    .input(saveItineraryInput)
+    .output(saveItineraryOutput)
+    .mutation(({ ctx, input }) => saveItinerary(ctx.tx, input, ctx.now)),
+
+  enter: teamProcedure
+    .input(enterCarInput)
+    .output(enterCarOutput)
+    .mutation(({ ctx, input }) => enterCar(ctx.tx, input, ctx.now)),
+
+  updateEntry: teamProcedure.input(updateEntryInput).mutation(({ ctx, input }) => updateEntry(ctx.tx, input)),
+
+  published: tenantlessProcedure.output(publishedEvents).query(({ ctx }) => listPublished(ctx.tx)),
+
+  takeOver: teamProcedure
+    .input(takeOverEventInput)
+    .output(takeOverEventOutput)
+    .mutation(({ ctx, input }) => takeOverEvent(ctx.tx, input, ctx.now)),
+});

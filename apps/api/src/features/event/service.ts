@@ -1,0 +1,211 @@
+import { randomUUID } from 'node:crypto';
+import type {
+  createEventInput,
+  EventReplica,
+  enterCarInput,
+  ItineraryText,
+  saveItineraryInput,
+  takeOverEventInput,
+  updateEntryInput,
+} from '@halfshaft/contract';
+import { type Itinerary, parseItineraryTable, servicesOf } from '@halfshaft/itinerary';
+import { carriedWear } from '@halfshaft/lifing';
+import type { MemberTx, TeamTx } from '@halfshaft/store';
+import { lastDoneOf, runsOf } from '@halfshaft/worklog';
+import type { z } from 'zod';
+import { AppError, notAllowed, unknown } from '../../errors';
+import { mayManage, maySeeEvent } from '../people/ability';
+import { listStages, listTasks, readLastSeq } from '../work/data';
+import {
+  type CarriedWear,
+  createEntryRow,
+  createEventRow,
+  createVersionRow,
+  findCar,
+  findEntry,
+  findEntryBefore,
+  findEvent,
+  findItinerary,
+  findPublished,
+  findTaken,
+  listEntries,
+  listEventRows,
+  listPeople,
+  updateEntryRow,
+  updateEventDates,
+} from './data';
+
+export { listPublished } from './data';
+
+/** Reads a pasted itinerary with its settings. */
+export function readItinerary(text: ItineraryText) {
+  return parseItineraryTable(text.source, {
+    timeZone: text.timeZone,
+    startDate: text.startsOn,
+    roadTimedFrom: text.roadTimedFrom,
+    startIntervalSeconds: text.startIntervalSeconds,
+    defaultGapSeconds: text.defaultGapSeconds,
+  });
+}
+
+interface EventToSave {
+  name: string;
+  text: ItineraryText;
+  itinerary: Itinerary;
+  from?: { organiserId: string; publishedEventId: string };
+}
+
+/** For callers that have proved the right already. The event, its log and the first version of its itinerary. */
+export async function saveNewEvent(
+  tx: TeamTx,
+  event: EventToSave,
+  { personId, now }: { personId: string; now: number },
+): Promise<string> {
+  const eventId = randomUUID();
+  const { name, text, itinerary, from } = event;
+  const { timeZone, startsOn } = text;
+  await createEventRow(
+    tx,
+    { eventId, name, timeZone, startsOn, clockOffsetSeconds: 0, ...(from ? { from } : {}) },
+    now,
+  );
+  await createVersionRow(
+    tx,
+    { id: randomUUID(), eventId, number: 1, text, itinerary, savedBy: personId },
+    now,
+  );
+  return eventId;
+}
+
+export async function createEvent(tx: MemberTx, input: z.infer<typeof createEventInput>, now: number) {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  const read = readItinerary(input.itinerary);
+  if (!read.ok) return read;
+  const event = { name: input.name, text: input.itinerary, itinerary: read.itinerary };
+  const eventId = await saveNewEvent(tx, event, { personId: tx.member.personId, now });
+  return { ok: true as const, eventId, warnings: read.warnings };
+}
+
+/** A new version; the earlier ones stay. The same table twice makes no new version. */
+export async function saveItinerary(tx: MemberTx, input: z.infer<typeof saveItineraryInput>, now: number) {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  const { eventId, itinerary: text } = input;
+  const current = await findItinerary(tx, eventId);
+  if (!current) throw unknown();
+  const read = readItinerary(text);
+  if (!read.ok) return read;
+  const { itinerary, warnings } = read;
+  if (JSON.stringify(itinerary) === JSON.stringify(current.itinerary)) {
+    return { ok: true as const, number: current.number, warnings };
+  }
+  const number = current.number + 1;
+  const savedBy = tx.member.personId;
+  await createVersionRow(tx, { id: randomUUID(), eventId, number, text, itinerary, savedBy }, now);
+  await updateEventDates(tx, eventId, text);
+  return { ok: true as const, number, warnings };
+}
+
+/** A published event becomes the team's own, with a copy of its itinerary. */
+export async function takeOverEvent(tx: MemberTx, input: z.infer<typeof takeOverEventInput>, now: number) {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  const { organiserId, publishedEventId } = input;
+  const published = await findPublished(tx, organiserId, publishedEventId);
+  if (!published) throw unknown();
+  const event = { ...published, from: { organiserId, publishedEventId } };
+  return { eventId: await saveNewEvent(tx, event, { personId: tx.member.personId, now }) };
+}
+
+export async function listEvents(tx: MemberTx) {
+  const events = await listEventRows(tx);
+  return events.filter((event) => maySeeEvent(tx.member, event.eventId));
+}
+
+export async function enterCar(tx: MemberTx, input: z.infer<typeof enterCarInput>, now: number) {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  const { eventId, carId, carNumber, startPosition, people } = input;
+  if (!(await findEvent(tx, eventId)) || !(await findCar(tx, carId))) throw unknown();
+  await refuseTaken(tx, { eventId, carId, startPosition }, null);
+  return { entryId: await enterNewCar(tx, { eventId, carId, carNumber, startPosition, people }, now) };
+}
+
+interface NewEntry {
+  eventId: string;
+  carId: string;
+  carNumber: string;
+  startPosition: number;
+  people: number;
+}
+
+/** For callers that have proved the right already. Returns the id of the car's entry. */
+export async function enterNewCar(tx: TeamTx, entry: NewEntry, now: number): Promise<string> {
+  const entryId = randomUUID();
+  const event = await findEvent(tx, entry.eventId);
+  const carried = event ? await wearBroughtAlong(tx, entry.carId, event.startsOn) : {};
+  await createEntryRow(tx, { entryId, ...entry, carried }, now);
+  return entryId;
+}
+
+/** What the car's newest earlier event left on each card. */
+async function wearBroughtAlong(tx: TeamTx, carId: string, startsOn: string): Promise<CarriedWear> {
+  const before = await findEntryBefore(tx, carId, startsOn);
+  const version = before && (await findItinerary(tx, before.eventId));
+  if (!before || !version) return {};
+  const services = servicesOf(version.itinerary);
+  const entry = (await listEntries(tx, before.eventId)).find((each) => each.entryId === before.entryId);
+  const tasks = await listTasks(tx, before.eventId);
+  const runs = runsOf(await listStages(tx, before.eventId), before.entryId);
+  const knowledge = { itinerary: version.itinerary, services, runs, plannedConditions: new Map() };
+  const lastDone = lastDoneOf(tasks, services, before.entryId, before.carried);
+  return carriedWear(knowledge, entry?.cards ?? [], lastDone);
+}
+
+export async function updateEntry(tx: MemberTx, input: z.infer<typeof updateEntryInput>): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  const { entryId, carNumber, startPosition, people } = input;
+  const entry = await findEntry(tx, entryId);
+  if (!entry) throw unknown();
+  await refuseTaken(tx, { eventId: entry.eventId, carId: null, startPosition }, entryId);
+  await updateEntryRow(tx, entryId, { carNumber, startPosition, people });
+}
+
+async function refuseTaken(
+  tx: TeamTx,
+  entry: { eventId: string; carId: string | null; startPosition: number },
+  exceptEntryId: string | null,
+): Promise<void> {
+  const taken = await findTaken(tx, entry, exceptEntryId);
+  if (taken === 'car') throw new AppError('conflict', 'This car is entered in the event already.');
+  if (taken === 'startPosition') {
+    const message = `Start position ${entry.startPosition} is taken by another of your cars. Choose another.`;
+    throw new AppError('conflict', message, [{ path: 'startPosition', message }]);
+  }
+}
+
+/** All that a phone needs to go on alone, except the log. */
+export async function getEvent(tx: MemberTx, eventId: string, now: number): Promise<EventReplica> {
+  const event = maySeeEvent(tx.member, eventId) ? await findEvent(tx, eventId) : null;
+  const version = event && (await findItinerary(tx, eventId));
+  if (!event || !version) throw unknown();
+  const entries = await listEntries(tx, eventId);
+  return {
+    eventId,
+    name: event.name,
+    clockOffsetSeconds: event.clockOffsetSeconds,
+    serverTime: now,
+    itinerary: version.itinerary,
+    itineraryNumber: version.number,
+    itineraryText: version.text,
+    entries: entries.map(({ entryId, car, carNumber, startPosition, people, cards, carried }) => ({
+      entryId,
+      car,
+      carNumber,
+      startPosition,
+      people,
+      cards,
+      carried,
+    })),
+    people: await listPeople(tx),
+    me: { personId: tx.member.personId, role: tx.member.role },
+    lastSeq: await readLastSeq(tx, eventId),
+  };
+}

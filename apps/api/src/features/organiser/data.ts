@@ -1,0 +1,91 @@
+import type { ItineraryText } from '@halfshaft/contract';
+import type { Itinerary } from '@halfshaft/itinerary';
+import { asNewOrganiser, type OrganiserTx } from '@halfshaft/store';
+
+export { asNewOrganiser };
+
+export async function createOrganiserRows(
+  tx: OrganiserTx,
+  { name, membershipId, userId }: { name: string; membershipId: string; userId: string },
+  now: number,
+): Promise<void> {
+  const { organiserId, db } = tx;
+  await db.organiser.create({ data: { organiserId, name, createdAt: new Date(now) } });
+  await db.organiserMembership.create({
+    data: { organiserId, id: membershipId, userId, createdAt: new Date(now) },
+  });
+}
+
+/** The organiser's own events, published or not. */
+export async function listOwnEvents(tx: OrganiserTx) {
+  const rows = await tx.db.publishedEvent.findMany({
+    where: { organiserId: tx.organiserId },
+    include: { itineraries: { orderBy: { number: 'desc' } } },
+    orderBy: { startsOn: 'desc' },
+  });
+  return rows.map((row) => ({
+    publishedEventId: row.id,
+    name: row.name,
+    timeZone: row.timeZone,
+    startsOn: row.startsOn.toISOString().slice(0, 10),
+    publishedAt: row.publishedAt?.getTime() ?? null,
+    versions: row.itineraries.length,
+    itineraryText: (row.itineraries[0]?.source ?? null) as unknown as ItineraryText | null,
+  }));
+}
+
+/** The number of the newest version of one of the organiser's own events, or null when it has no such event. */
+export async function findNewestNumber(tx: OrganiserTx, publishedEventId: string): Promise<number | null> {
+  const row = await tx.db.publishedEvent.findUnique({
+    where: { organiserId_id: { organiserId: tx.organiserId, id: publishedEventId } },
+    include: { itineraries: { orderBy: { number: 'desc' }, take: 1 } },
+  });
+  return row && (row.itineraries[0]?.number ?? 0);
+}
+
+export async function writeEventRow(
+  tx: OrganiserTx,
+  event: { publishedEventId: string; name: string; timeZone: string; startsOn: string },
+  now: number,
+): Promise<void> {
+  const { organiserId } = tx;
+  const { publishedEventId: id, name, timeZone } = event;
+  const fields = { name, timeZone, startsOn: new Date(event.startsOn) };
+  await tx.db.publishedEvent.upsert({
+    where: { organiserId_id: { organiserId, id } },
+    create: { organiserId, id, ...fields, createdAt: new Date(now) },
+    update: fields,
+  });
+}
+
+export async function createItineraryRow(
+  tx: OrganiserTx,
+  version: {
+    id: string;
+    publishedEventId: string;
+    number: number;
+    text: ItineraryText;
+    itinerary: Itinerary;
+  },
+  now: number,
+): Promise<void> {
+  const { id, publishedEventId, number, text, itinerary } = version;
+  await tx.db.publishedItinerary.create({
+    data: {
+      organiserId: tx.organiserId,
+      id,
+      eventId: publishedEventId,
+      number,
+      source: { ...text },
+      itinerary: itinerary as object,
+      savedAt: new Date(now),
+    },
+  });
+}
+
+export async function publishRow(tx: OrganiserTx, publishedEventId: string, now: number): Promise<void> {
+  await tx.db.publishedEvent.updateMany({
+    where: { organiserId: tx.organiserId, id: publishedEventId, publishedAt: null },
+    data: { publishedAt: new Date(now) },
+  });
+}

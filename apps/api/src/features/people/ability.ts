@@ -1,0 +1,21 @@
+import type { TeamRole } from '@halfshaft/contract';
+
+interface Standing {
+  role: TeamRole;
+  eventId: string | null;
+}
+
+/** Describing cars, events and entries, and steering the work of others. */
+export function mayManage({ role, eventId }: Standing): boolean {
+  return (role === 'admin' || role === 'manager') && eventId === null;
+}
+
+/** Deciding who belongs to the team and with which role. */
+export function mayDecideRoles({ role, eventId }: Standing): boolean {
+  return role === 'admin' && eventId === null;
+}
+
+/** Helpers are let in for one event and see no other. */
+export function maySeeEvent({ eventId }: Standing, wanted: string): boolean {
+  return eventId === null || eventId === wanted;
+}

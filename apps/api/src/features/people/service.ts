@@ -1,0 +1,42 @@
+import { randomUUID } from 'node:crypto';
+import type { TeamRole } from '@halfshaft/contract';
+import type { MemberTx } from '@halfshaft/store';
+import { AppError, notAllowed, unknown } from '../../errors';
+import { mayDecideRoles, mayManage } from './ability';
+import { countAdmins, createPersonRow, findMembership, listPeople, updateMembership } from './data';
+
+export { listPeople };
+
+/** Someone without an account, named so that others can record for them. */
+export async function addPerson(tx: MemberTx, name: string, now: number) {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  const personId = randomUUID();
+  await createPersonRow(tx, personId, name, now);
+  return { personId };
+}
+
+export async function setRole(tx: MemberTx, membershipId: string, role: TeamRole): Promise<void> {
+  const membership = await membershipToChange(tx, membershipId);
+  if (membership.role === 'admin' && role !== 'admin') await keepOneAdmin(tx);
+  await updateMembership(tx, membershipId, { role });
+}
+
+/** From now on the account is out. What it recorded before stays, and what it recorded offline before still counts. */
+export async function revokeMembership(tx: MemberTx, membershipId: string, now: number): Promise<void> {
+  const membership = await membershipToChange(tx, membershipId);
+  if (membership.revokedAt !== null) return;
+  if (membership.role === 'admin') await keepOneAdmin(tx);
+  await updateMembership(tx, membershipId, { revokedAt: new Date(now) });
+}
+
+async function membershipToChange(tx: MemberTx, membershipId: string) {
+  if (!mayDecideRoles(tx.member)) throw notAllowed('an admin');
+  const membership = await findMembership(tx, membershipId);
+  if (!membership) throw unknown();
+  return membership;
+}
+
+async function keepOneAdmin(tx: MemberTx): Promise<void> {
+  if ((await countAdmins(tx)) > 1) return;
+  throw new AppError('conflict', 'This is the only admin. Make someone else admin first.');
+}

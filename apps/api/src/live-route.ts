@@ -1,0 +1,45 @@
+import { eventId, teamId } from '@halfshaft/contract';
+import type { Store } from '@halfshaft/store';
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { z } from 'zod';
+import { type LiveLog, mayWatch } from './features/work/live';
+import type { Account } from './trpc';
+
+const HEARTBEAT_MS = 15_000;
+const query = z.object({ team: teamId, event: eventId });
+
+interface LiveParts {
+  store: Store;
+  live: LiveLog;
+  findAccount(request: FastifyRequest): Promise<Account | null>;
+}
+
+/**
+ * `/live?team=…&event=…`: a stream that says how far the log has grown, nothing more; clients pull the content. Never
+ * compressed, and a heartbeat keeps proxies from closing it.
+ */
+export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }: LiveParts): void {
+  app.get('/live', async (request, reply) => {
+    const parsed = query.safeParse(request.query);
+    if (!parsed.success) return reply.code(400).send({ message: 'Say which team and event to watch.' });
+    const account = await findAccount(request);
+    if (!account) return reply.code(401).send({ message: 'Sign in to watch an event.' });
+    const { team, event } = parsed.data;
+    const may = await mayWatch(store, { teamId: team, userId: account.userId }, event).catch(() => false);
+    if (!may) return reply.code(404).send({ message: 'That event does not exist, or it is not yours.' });
+    reply.hijack();
+    const stream = reply.raw;
+    stream.writeHead(200, {
+      'content-type': 'text/event-stream',
+      'cache-control': 'no-store',
+      'x-accel-buffering': 'no',
+    });
+    stream.write('data: 0\n\n');
+    const end = live.subscribe({ teamId: team, eventId: event }, (seq) => stream.write(`data: ${seq}\n\n`));
+    const beat = setInterval(() => stream.write(': still here\n\n'), HEARTBEAT_MS);
+    stream.on('close', () => {
+      clearInterval(beat);
+      end();
+    });
+  });
+}

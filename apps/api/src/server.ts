@@ -1,0 +1,52 @@
+import { openStore } from '@halfshaft/store';
+import { buildApp } from './app';
+import { createAuth } from './auth';
+import { type Clock, systemClock } from './clock';
+import type { Env } from './env';
+import { openLiveLog } from './features/work/live';
+import type { PageSource } from './serve-pages';
+
+export interface RunningApp {
+  url: string;
+  close(): Promise<void>;
+}
+
+/** Opens everything one process needs, listens, and returns the address and the way to stop it all. */
+export async function startServer(
+  env: Env,
+  options: { pages: PageSource; clock?: Clock },
+): Promise<RunningApp> {
+  const store = openStore({ pooledUrl: env.DATABASE_APP_URL, poolSize: env.DATABASE_POOL_SIZE });
+  const signIn = createAuth({
+    authUrl: env.DATABASE_AUTH_URL,
+    secret: env.SIGN_IN_SECRET,
+    publicUrl: env.PUBLIC_URL,
+  });
+  const live = await openLiveLog(env.DATABASE_DIRECT_URL ?? env.DATABASE_APP_URL);
+  const closeParts = async () => {
+    await live.close();
+    await signIn.close();
+    await store.close();
+  };
+  const app = await buildApp({
+    store,
+    auth: signIn.auth,
+    live,
+    clock: options.clock ?? systemClock,
+    pages: options.pages,
+    logLevel: env.LOG_LEVEL,
+  });
+  try {
+    const url = await app.listen({ host: env.HOST, port: env.PORT });
+    return {
+      url,
+      async close() {
+        await app.close();
+        await closeParts();
+      },
+    };
+  } catch (error) {
+    await closeParts();
+    throw error;
+  }
+}

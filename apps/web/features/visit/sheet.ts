@@ -1,0 +1,134 @@
+import type { Visit } from '@halfshaft/contract';
+import {
+  dueAt,
+  type EpochSeconds,
+  formatClock,
+  formatDay,
+  type Itinerary,
+  type ServiceId,
+  type ServiceWindow,
+  servicesOf,
+} from '@halfshaft/itinerary';
+import {
+  type CardVerdict,
+  type JobCard,
+  judgeService,
+  neededPersonSeconds,
+  type ReasonNames,
+  reasonInWords,
+  starterCards,
+  type UsableTime,
+  usableMinutes,
+} from '@halfshaft/lifing';
+import { type Share, shareOut } from './share-out';
+
+export interface SheetTask {
+  card: JobCard;
+  /** Why now, or why it can wait. */
+  reason: string;
+  seconds: number;
+  people: number;
+  mustDo: boolean;
+}
+
+export interface ServiceSheet {
+  service: ServiceWindow;
+  /** Due in and due out of the car's own start position. */
+  inAt: EpochSeconds;
+  outAt: EpochSeconds;
+  usable: UsableTime;
+  neededSeconds: number;
+  ifTimeSeconds: number;
+  /** One for each person. */
+  shares: Share<SheetTask>[];
+  canWait: { name: string; reason: string; overdue: boolean }[];
+}
+
+interface SheetQuestion {
+  visit: Pick<Visit, 'drive' | 'surface' | 'people' | 'startPosition'>;
+  itinerary: Itinerary;
+  serviceIndex: number;
+}
+
+/** "Service B", "Remote service C". */
+export function serviceName(service: Pick<ServiceWindow, 'id' | 'kind'>): string {
+  return `${service.kind === 'service' ? 'Service' : 'Remote service'} ${service.id}`;
+}
+
+/**
+ * What a car with the starter cards needs at one service, shared out among the people. Null when there is no such
+ * service. Nothing is known yet of what was done or driven, so every card counts from the start of the event.
+ */
+export function makeSheet({ visit, itinerary, serviceIndex }: SheetQuestion): ServiceSheet | null {
+  const services = servicesOf(itinerary);
+  const service = services[serviceIndex];
+  if (!service) return null;
+  const position = visit.startPosition;
+  const cards = starterCards(visit.drive, visit.surface);
+  const verdicts = judgeService({
+    itinerary,
+    services,
+    serviceIndex,
+    position,
+    cards,
+    lastDone: new Map(),
+    runs: new Map(),
+    plannedConditions: new Map(),
+  });
+  const inAt = dueAt(itinerary, service.inIndex, position);
+  const names = reasonNames(itinerary.timeZone, services, inAt);
+  const byId = new Map(cards.map((card) => [card.id, card]));
+  const judged = verdicts.flatMap((verdict) => {
+    const card = byId.get(verdict.cardId);
+    return card ? [{ card, verdict, reason: sentenceOf(verdict, names) }] : [];
+  });
+  const work = judged
+    .filter(({ verdict }) => verdict.verdict !== 'leave')
+    .map(({ card, verdict, reason }) => toTask(card, verdict, reason))
+    .sort((one, other) => Number(other.mustDo) - Number(one.mustDo) || closing(one) - closing(other));
+  return {
+    service,
+    inAt,
+    outAt: dueAt(itinerary, service.outIndex, position),
+    usable: usableMinutes({ allowedSeconds: service.allowedSeconds, people: visit.people }),
+    neededSeconds: neededPersonSeconds(work.filter((task) => task.mustDo)),
+    ifTimeSeconds: neededPersonSeconds(work.filter((task) => !task.mustDo)),
+    shares: shareOut(work, visit.people),
+    canWait: judged
+      .filter(({ verdict }) => verdict.verdict === 'leave')
+      .map(({ card, verdict, reason }) => ({ name: card.name, reason, overdue: verdict.overdue })),
+  };
+}
+
+function toTask(card: JobCard, verdict: CardVerdict, reason: string): SheetTask {
+  const { seconds, people } = card;
+  return { card, reason, seconds, people, mustDo: verdict.verdict === 'doNow' };
+}
+
+/**
+ * Work that closes a service stands last: what is checked and signed, then what concerns the whole car (common
+ * practice, no source).
+ */
+function closing({ card }: SheetTask): number {
+  if (card.place === 'wholeCar') return 2;
+  return card.needsSignature ? 1 : 0;
+}
+
+function sentenceOf({ reasons }: CardVerdict, names: ReasonNames): string {
+  const [first] = reasons;
+  return first ? reasonInWords(first, names) : '';
+}
+
+function reasonNames(timeZone: string, services: readonly ServiceWindow[], today: EpochSeconds): ReasonNames {
+  const day = formatDay(today, timeZone);
+  return {
+    clock: (at) => {
+      const clock = formatClock(at, timeZone);
+      return formatDay(at, timeZone) === day ? clock : `${clock} on ${formatDay(at, timeZone)}`;
+    },
+    serviceName: (id: ServiceId) => {
+      const service = services.find((each) => each.id === id);
+      return service ? serviceName(service) : `Service ${id}`;
+    },
+  };
+}

@@ -1,0 +1,41 @@
+import type { EventReplica, Problem, PushResult } from '@halfshaft/contract';
+import type { LogEntry, PushedAction } from '@halfshaft/worklog';
+import { client, isLostConnection, problemOf } from '@/lib/api';
+
+/** An answer of the server, or why there is none. `lost`: it was not reached, so the same may go well later. */
+export type Answer<T> = { ok: true; value: T } | { ok: false; problem: Problem; lost: boolean };
+
+/** The log of one team at one event, as the server keeps it. Tests put their own in. */
+export interface WorkClient {
+  getReplica(): Promise<Answer<EventReplica>>;
+  /** A page of entries after this seq. `lastSeq` beyond the page's last one says that there is more. */
+  pull(since: number): Promise<Answer<{ entries: LogEntry[]; lastSeq: number }>>;
+  push(actions: readonly PushedAction[]): Promise<Answer<{ results: PushResult[]; lastSeq: number }>>;
+}
+
+/** On a weak signal a request can hang for minutes; sending again is harmless, waiting is not. */
+const MOST_WAIT_MILLIS = 20_000;
+
+export function workClientOf(teamId: string, eventId: string): WorkClient {
+  const of = { teamId, eventId };
+  return {
+    getReplica: () => answerOf((signal) => client.event.get.query(of, { signal })),
+    pull: (since) => answerOf((signal) => client.work.pull.query({ ...of, since }, { signal })),
+    push: (actions) =>
+      answerOf((signal) =>
+        client.work.push.mutate({ ...of, actions: actions.map(toPushed) }, { signal }),
+      ),
+  };
+}
+
+function toPushed(action: PushedAction) {
+  return { ...action, args: action.args as Record<string, unknown> };
+}
+
+async function answerOf<T>(ask: (signal: AbortSignal) => Promise<T>): Promise<Answer<T>> {
+  try {
+    return { ok: true, value: await ask(AbortSignal.timeout(MOST_WAIT_MILLIS)) };
+  } catch (error) {
+    return { ok: false, problem: problemOf(error), lost: isLostConnection(error) };
+  }
+}
