@@ -170,7 +170,7 @@ describe('placeCardProblem', () => {
     expect(problemsOf({ ...NEW_CARD, name: 'Tyres', readings: [finer] })).toEqual([
       {
         path: 'readings.0.low',
-        message: 'This limit must be a number with at most 1 figures after the point, or empty.',
+        message: 'This limit must be a number with at most 1 figure after the point, or empty.',
       },
     ]);
     expect(problemsOf({ ...NEW_CARD, name: 'Tyres', readings: [swapped] })).toEqual([

@@ -57,5 +57,5 @@ function readingSentence(form: CardForm, index: number): string | null {
   const figures = Number(reading?.decimals);
   return figures === 0
     ? 'This limit must be a whole number, or empty. For a fraction, choose how the reading is shown.'
-    : `This limit must be a number with at most ${figures} figures after the point, or empty.`;
+    : `This limit must be a number with at most ${figures} ${figures === 1 ? 'figure' : 'figures'} after the point, or empty.`;
 }

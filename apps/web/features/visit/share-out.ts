@@ -21,7 +21,8 @@ export interface Share<Work> {
  * waits for anybody in it. It is for a sheet of paper that people then settle among themselves.
  *
  * Longest first is the usual rule for even shares: nobody ends with more than about a third above the best possible
- * (R. L. Graham, Bounds on Multiprocessing Timing Anomalies, 1969), as long as each piece needs one person.
+ * (R. L. Graham, Bounds on Multiprocessing Timing Anomalies, 1969), as long as each piece needs one person and all is
+ * equally pressing.
  *
  * Throws when `people` is not a whole number from 1, or a piece has no whole number of seconds and people.
  *

@@ -1,0 +1,32 @@
+import { itineraryText } from '@halfshaft/contract';
+import { describe, expect, it } from 'vitest';
+import { formToItinerary, itineraryToForm, newItineraryForm } from './itinerary-form';
+
+const text = {
+  source: 'TC/SS;Location',
+  timeZone: 'Europe/Vienna',
+  startsOn: '2026-06-12',
+  roadTimedFrom: 'stageFinish' as const,
+  startIntervalSeconds: 120,
+  defaultGapSeconds: 300,
+};
+
+describe('formToItinerary', () => {
+  it('gives back the version the form was filled from', () => {
+    expect(formToItinerary(itineraryToForm('An event', text))).toEqual(text);
+  });
+
+  it('keeps to the contract from the beginning', () => {
+    const form = newItineraryForm('Europe/Vienna', '2026-06-12');
+    expect(itineraryText.safeParse(formToItinerary(form)).success).toBe(true);
+  });
+
+  it('lets the contract refuse what is no number', () => {
+    const form = itineraryToForm('An event', text);
+    form.itinerary.startIntervalSeconds = 'one minute';
+    const result = itineraryText.safeParse(formToItinerary(form));
+    expect(result.error?.issues.map((issue) => [issue.path.join('.'), issue.message])).toEqual([
+      ['startIntervalSeconds', 'The start interval in seconds must be a whole number from 30 to 600.'],
+    ]);
+  });
+});

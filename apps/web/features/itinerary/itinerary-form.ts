@@ -1,0 +1,51 @@
+import type { ItineraryText } from '@halfshaft/contract';
+import { readNumber } from '../events/read-number';
+
+/** An event's name and its itinerary as typed. The same names as in the contract, so that its problems fall in place. */
+export interface ItineraryForm {
+  name: string;
+  itinerary: {
+    source: string;
+    timeZone: string;
+    startsOn: string;
+    roadTimedFrom: ItineraryText['roadTimedFrom'];
+    startIntervalSeconds: string;
+    defaultGapSeconds: string;
+  };
+}
+
+/** Before anything is pasted. `today` is `YYYY-MM-DD`. */
+export function newItineraryForm(timeZone: string, today: string): ItineraryForm {
+  return {
+    name: '',
+    itinerary: {
+      source: '',
+      timeZone,
+      startsOn: today,
+      roadTimedFrom: 'stageStart',
+      startIntervalSeconds: '60',
+      defaultGapSeconds: '180',
+    },
+  };
+}
+
+/** A saved version, to be changed. */
+export function itineraryToForm(name: string, text: ItineraryText): ItineraryForm {
+  return {
+    name,
+    itinerary: {
+      ...text,
+      startIntervalSeconds: String(text.startIntervalSeconds),
+      defaultGapSeconds: String(text.defaultGapSeconds),
+    },
+  };
+}
+
+/** What is sent. Text that is no number becomes NaN, which the contract refuses at its field. */
+export function formToItinerary({ itinerary }: ItineraryForm): ItineraryText {
+  return {
+    ...itinerary,
+    startIntervalSeconds: readNumber(itinerary.startIntervalSeconds),
+    defaultGapSeconds: readNumber(itinerary.defaultGapSeconds),
+  };
+}

@@ -1,0 +1,38 @@
+import type { ItineraryProblem } from '@halfshaft/itinerary';
+
+/**
+ * Where a problem stands, as one finds it in the pasted text.
+ *
+ * @example
+ * placeInWords({ row: 5, column: 3, field: 'SS km' }) // 'Row 5, column 3, SS km'
+ */
+export function placeInWords({
+  row,
+  column,
+  field,
+}: Pick<ItineraryProblem, 'row' | 'column' | 'field'>): string {
+  const parts = [
+    row === null ? 'The whole table' : `row ${row}`,
+    column === null ? null : `column ${column}`,
+    field,
+  ].filter((part) => part !== null && part !== '');
+  const words = parts.join(', ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Errors first, each kind in the order of the rows. */
+export function errorsFirst(problems: readonly ItineraryProblem[]): ItineraryProblem[] {
+  const errors = problems.filter((problem) => problem.severity === 'error');
+  return [...errors, ...problems.filter((problem) => problem.severity === 'warning')];
+}
+
+/** "2 errors, 1 warning", without what there is none of. */
+export function countInWords(problems: readonly ItineraryProblem[]): string {
+  const errors = problems.filter((problem) => problem.severity === 'error').length;
+  const warnings = problems.length - errors;
+  return [plural(errors, 'error'), plural(warnings, 'warning')].filter((words) => words !== '').join(', ');
+}
+
+function plural(count: number, word: string): string {
+  return count === 0 ? '' : `${count} ${word}${count === 1 ? '' : 's'}`;
+}

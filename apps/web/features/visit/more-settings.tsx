@@ -1,0 +1,71 @@
+import type { UseFormReturn } from 'react-hook-form';
+import { ChoiceGroup } from '@/components/choice-group';
+import { Disclosure } from '@/components/disclosure';
+import { NumberField } from '@/components/number-field';
+import { SelectField } from '@/components/select-field';
+import { TextField } from '@/components/text-field';
+import { listTimeZones } from './time-zones';
+import type { VisitField, VisitForm } from './visit-form';
+
+export interface MoreSettingsProps {
+  form: UseFormReturn<VisitForm>;
+  problems: Partial<Record<VisitField, string>>;
+  timeZone: string;
+}
+
+const TIMED_FROM = [
+  { value: 'stageStart', label: 'Stage start', hint: 'The usual way' },
+  { value: 'stageFinish', label: 'Stage finish' },
+];
+
+/** What seldom differs: it stands folded away with the usual values in it. */
+export function MoreSettings({ form, problems, timeZone }: MoreSettingsProps) {
+  const { register } = form;
+  return (
+    <Disclosure summary="More: first day, time zone, start interval, gap">
+      <TextField
+        label="Name of the event"
+        optional
+        hint="Stands at the head of the sheet."
+        autoComplete="off"
+        maxLength={100}
+        {...register('eventName')}
+      />
+      <TextField
+        label="First day"
+        type="date"
+        hint="Where the table has dates of its own, they count."
+        error={problems.startsOn}
+        {...register('startsOn')}
+      />
+      <SelectField
+        label="Time zone of the event"
+        options={listTimeZones(timeZone).map((zone) => ({ value: zone, label: zone.replaceAll('_', ' ') }))}
+        error={problems.timeZone}
+        {...register('timeZone')}
+      />
+      <ChoiceGroup
+        label="The road after a stage is timed from"
+        choices={TIMED_FROM}
+        across
+        error={problems.roadTimedFrom}
+        {...register('roadTimedFrom')}
+      />
+      <NumberField
+        label="Cars start every"
+        unit="seconds"
+        whole
+        error={problems.startIntervalSeconds}
+        {...register('startIntervalSeconds')}
+      />
+      <NumberField
+        label="From time control to stage start"
+        unit="minutes"
+        whole
+        hint="For stages whose row does not say it."
+        error={problems.gapMinutes}
+        {...register('gapMinutes')}
+      />
+    </Disclosure>
+  );
+}

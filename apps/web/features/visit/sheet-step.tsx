@@ -1,0 +1,109 @@
+'use client';
+
+import { formatClock } from '@halfshaft/itinerary';
+import type { UseFormReturn } from 'react-hook-form';
+import { Button } from '@/components/button';
+import { EmptyState } from '@/components/empty-state';
+import { LinkButton } from '@/components/link-button';
+import { Notice } from '@/components/notice';
+import { SelectField } from '@/components/select-field';
+import { Stack } from '@/components/stack';
+import { ServicePaper } from './service-paper';
+import { serviceName } from './sheet';
+import { SheetClock } from './sheet-clock';
+import styles from './sheet-step.module.css';
+import { minutesOfTime } from './time-in-words';
+import type { VisitReading } from './use-sheet';
+import type { VisitForm } from './visit-form';
+
+interface SheetStepProps {
+  form: UseFormReturn<VisitForm>;
+  values: VisitForm;
+  reading: VisitReading;
+}
+
+/** The third step: the sheet, or what is still missing for it. */
+export function SheetStep({ form, values, reading }: SheetStepProps) {
+  const { itinerary, sheet } = reading;
+  return (
+    <section className={styles.step} aria-labelledby="sheet-step">
+      <h2 id="sheet-step" className="screen-only">
+        3. The sheet
+      </h2>
+      {itinerary && sheet ? (
+        <>
+          <div className={`${styles.tools} screen-only`}>
+            <ServiceChoice form={form} reading={reading} />
+            <SheetClock sheet={sheet} timeZone={itinerary.timeZone} />
+            <Stack across gap="small">
+              <Button look="main" onClick={() => window.print()}>
+                Print the sheet
+              </Button>
+              <LinkButton href="/sign-up/?keep=visit">Keep this: make an account</LinkButton>
+            </Stack>
+            <p className={styles.hint}>
+              With an account the team ticks on the phone, and every later service knows what was done.
+            </p>
+          </div>
+          <ServicePaper sheet={sheet} eventName={values.eventName} timeZone={itinerary.timeZone} />
+        </>
+      ) : (
+        <Missing reading={reading} />
+      )}
+    </section>
+  );
+}
+
+function ServiceChoice({ form, reading }: Pick<SheetStepProps, 'form' | 'reading'>) {
+  const { services, itinerary } = reading;
+  if (!itinerary || services.length < 2) return null;
+  return (
+    <SelectField
+      label="Service"
+      options={services.map((service) => {
+        const at = itinerary.points[service.inIndex]?.firstCarAt ?? 0;
+        const minutes = minutesOfTime(service.allowedSeconds);
+        return {
+          value: service.id,
+          label: `${serviceName(service)} · ${minutes} min · leg ${service.leg}, first car in ${formatClock(at, itinerary.timeZone)}`,
+        };
+      })}
+      {...form.register('service')}
+    />
+  );
+}
+
+function Missing({ reading }: { reading: VisitReading }) {
+  const sentences = Object.entries(reading.fields);
+  if (sentences.length > 0) {
+    return (
+      <Notice kind="problem" title="The sheet waits for this">
+        <ul className={styles.waits}>
+          {sentences.map(([field, sentence]) => (
+            <li key={field}>{sentence}</li>
+          ))}
+        </ul>
+      </Notice>
+    );
+  }
+  if (reading.itinerary) {
+    return (
+      <EmptyState title="There is no service in this itinerary.">
+        A service is two controls whose location says “Service in” and “Service out”. Name them so in the
+        table above.
+      </EmptyState>
+    );
+  }
+  if (reading.problems.length > 0) {
+    return (
+      <EmptyState title="The sheet waits for the itinerary.">
+        Mend what is listed under the table above; the sheet then stands here by itself.
+      </EmptyState>
+    );
+  }
+  return (
+    <EmptyState title="Here the sheet will stand.">
+      Paste an itinerary above, or use the example: what must be done at Service A, by person, ready to print.
+    </EmptyState>
+  );
+}

@@ -1,0 +1,63 @@
+import type { Visit } from '@halfshaft/contract';
+import {
+  type Itinerary,
+  type ItineraryProblem,
+  parseItineraryTable,
+  type ServiceWindow,
+  servicesOf,
+} from '@halfshaft/itinerary';
+import { useDeferredValue, useMemo } from 'react';
+import { makeSheet, type ServiceSheet } from './sheet';
+import { type ReadVisit, readVisit, type VisitForm } from './visit-form';
+
+export interface VisitReading {
+  fields: Extract<ReadVisit, { ok: false }>['problems'];
+  /** Of the table: errors or, when it could be read, remarks. */
+  problems: ItineraryProblem[];
+  services: ServiceWindow[];
+  itinerary: Itinerary | null;
+  visit: Visit | null;
+  /** Null as long as something is missing. */
+  sheet: ServiceSheet | null;
+}
+
+/** Reads the form at each change, a moment after the typing, so that a long table never holds up the keys. */
+export function useSheet(form: VisitForm): VisitReading {
+  const settled = useDeferredValue(form);
+  return useMemo(() => readForm(settled), [settled]);
+}
+
+function readForm(form: VisitForm): VisitReading {
+  const nothing: VisitReading = {
+    fields: {},
+    problems: [],
+    services: [],
+    itinerary: null,
+    visit: null,
+    sheet: null,
+  };
+  const read = readVisit(form);
+  if (!read.ok) return { ...nothing, fields: read.problems };
+  const { visit } = read;
+  if (visit.itinerary.source.trim() === '') return { ...nothing, visit };
+  const table = readTable(visit);
+  if (!table.ok) return { ...nothing, visit, problems: table.problems };
+  const { itinerary, warnings } = table;
+  const services = servicesOf(itinerary);
+  const serviceIndex = Math.max(
+    0,
+    services.findIndex((service) => service.id === form.service),
+  );
+  const sheet = makeSheet({ visit, itinerary, serviceIndex });
+  return { ...nothing, visit, problems: warnings, services, itinerary, sheet };
+}
+
+function readTable({ itinerary }: Visit) {
+  return parseItineraryTable(itinerary.source, {
+    timeZone: itinerary.timeZone,
+    startDate: itinerary.startsOn,
+    roadTimedFrom: itinerary.roadTimedFrom,
+    startIntervalSeconds: itinerary.startIntervalSeconds,
+    defaultGapSeconds: itinerary.defaultGapSeconds,
+  });
+}

@@ -1,0 +1,76 @@
+import { Backoff } from './backoff';
+import { addPage, type ConfirmedLog, emptyLog } from './confirmed-log';
+import type { Trouble } from './sender';
+import type { WorkClient } from './work-client';
+
+export interface LogPullerParts {
+  pull: WorkClient['pull'];
+  /** After each page, and when a request failed. */
+  onChange: (trouble: Trouble | null) => void;
+}
+
+/** Fetches what the log has grown by, page by page. Asked again while fetching, it looks once more afterwards. */
+export class LogPuller {
+  log: ConfirmedLog = emptyLog;
+  /** True once all there was has been fetched at least once. */
+  caughtUp = false;
+  private busy = false;
+  private askedAgain = false;
+  private stopped = false;
+  private readonly backoff = new Backoff();
+
+  constructor(private readonly parts: LogPullerParts) {}
+
+  /** The log has grown to this seq; 0 when nobody knows. */
+  hear(seq: number): void {
+    if (seq === 0 || seq > this.log.lastSeq) this.pull();
+  }
+
+  pull(): void {
+    this.stopped = false;
+    this.askedAgain = true;
+    if (!this.busy) void this.run();
+  }
+
+  stop(): void {
+    this.stopped = true;
+    this.backoff.reset();
+  }
+
+  private async run(): Promise<void> {
+    this.busy = true;
+    try {
+      while (this.askedAgain && !this.stopped) {
+        this.askedAgain = false;
+        if (!(await this.pullAll())) return;
+      }
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  /** False when the server could not be asked. */
+  private async pullAll(): Promise<boolean> {
+    for (;;) {
+      const answer = await this.parts.pull(this.log.lastSeq);
+      if (!answer.ok) {
+        if (answer.lost || answer.problem.code === 'unexpected') this.tryLater();
+        this.parts.onChange(answer);
+        return false;
+      }
+      this.backoff.reset();
+      const { entries, lastSeq } = answer.value;
+      // A log that ends before what is known here was put back from a copy: what is known is no longer the truth.
+      const behind = lastSeq < this.log.lastSeq;
+      this.log = addPage(behind ? emptyLog : this.log, entries);
+      const complete = !behind && (entries.length === 0 || this.log.lastSeq >= lastSeq);
+      this.caughtUp ||= complete;
+      this.parts.onChange(null);
+      if (complete) return true;
+    }
+  }
+
+  private tryLater(): void {
+    if (!this.stopped) this.backoff.again(() => this.pull());
+  }
+}

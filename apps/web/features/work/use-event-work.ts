@@ -1,0 +1,35 @@
+import { useEffect, useMemo, useSyncExternalStore } from 'react';
+import { findStore, holdStore } from './hold-store';
+import type { WorkSnapshot, WorkStore } from './work-store';
+
+export interface EventWork extends WorkSnapshot {
+  act: WorkStore['act'];
+  dismiss: WorkStore['dismiss'];
+  retry: WorkStore['retry'];
+  /** This browser as the log knows it. */
+  deviceId: string;
+}
+
+/**
+ * The work of a team at an event: what is confirmed with own unanswered actions on top, kept up to date while the
+ * screen is open.
+ *
+ * @example
+ * const { replica, state, act } = useEventWork(teamId, eventId);
+ * act('takeTask', { task }, me);
+ */
+export function useEventWork(teamId: string, eventId: string): EventWork {
+  const store = findStore(teamId, eventId);
+  const snapshot = useSyncExternalStore(store.subscribe, store.getSnapshot, store.getSnapshot);
+  useEffect(() => holdStore(teamId, eventId), [teamId, eventId]);
+  return useMemo(
+    () => ({
+      ...snapshot,
+      act: store.act,
+      dismiss: store.dismiss,
+      retry: store.retry,
+      deviceId: store.deviceId,
+    }),
+    [snapshot, store],
+  );
+}

@@ -1,0 +1,86 @@
+import { randomUUID } from 'node:crypto';
+import { buildApp } from '@halfshaft/api/app';
+import { createAuth } from '@halfshaft/api/auth';
+import { openLiveLog } from '@halfshaft/api/live';
+import type { PageSource } from '@halfshaft/api/pages';
+import { callAppRouter, type DemoApi } from '@halfshaft/api/router';
+import { openStore, type Store } from '@halfshaft/store';
+import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
+import type { FastifyInstance } from 'fastify';
+import { inject } from 'vitest';
+
+export type Caller = DemoApi;
+
+export interface House {
+  database: TestDatabase;
+  store: Store;
+  app: FastifyInstance;
+  /** Where the front door listens. */
+  url: string;
+  /** Milliseconds; a test may set it. */
+  clock: { now(): number; set(at: number): void };
+  /** Calls procedures as this account, without a network. */
+  callAs(userId: string): Caller;
+  /** Makes an account through sign-in; returns its id and the cookie that acts as it. */
+  signUp(name: string): Promise<{ userId: string; cookie: string; email: string }>;
+  close(): Promise<void>;
+}
+
+export const PASSWORD = 'a long enough password';
+const SECRET = 'a secret for tests only, of forty letters';
+
+export interface HouseOptions {
+  /** A database another house already opened: a second process on the same data. */
+  database?: TestDatabase;
+  pages?: PageSource;
+  poolSize?: number;
+}
+
+/** The whole service in this process, listening on a free port, on a database of its own. */
+export async function openHouse(options: HouseOptions = {}): Promise<House> {
+  const database = options.database ?? (await cloneDatabase(inject('adminUrl')));
+  const clock = settableClock();
+  const store = openStore({ pooledUrl: database.appUrl, poolSize: options.poolSize ?? 6 });
+  const signIn = createAuth({ authUrl: database.authUrl, secret: SECRET, publicUrl: 'http://localhost' });
+  const live = await openLiveLog(database.appUrl);
+  const pages = options.pages ?? { kind: 'none' as const };
+  const app = await buildApp({ store, auth: signIn.auth, live, clock, pages, logLevel: 'silent' });
+  const url = await app.listen({ host: '127.0.0.1', port: 0 });
+  return {
+    database,
+    store,
+    app,
+    url,
+    clock,
+    callAs: (userId) => callAppRouter({ store, clock, account: { userId, isAnonymous: false } }),
+    async signUp(name) {
+      const email = `${randomUUID()}@test.example`;
+      const { headers, response } = await signIn.auth.api.signUpEmail({
+        body: { name, email, password: PASSWORD },
+        returnHeaders: true,
+      });
+      const cookie = headers
+        .getSetCookie()
+        .map((each) => each.split(';')[0])
+        .join('; ');
+      return { userId: response.user.id, cookie, email };
+    },
+    async close() {
+      await app.close();
+      await live.close();
+      await signIn.close();
+      await store.close();
+      if (!options.database) await database.drop();
+    },
+  };
+}
+
+function settableClock(): House['clock'] {
+  let fixed: number | null = null;
+  return {
+    now: () => fixed ?? Date.now(),
+    set(at) {
+      fixed = at;
+    },
+  };
+}
