@@ -5,3 +5,8 @@ export interface Clock {
 }
 
 export const systemClock: Clock = { now: () => Date.now() };
+
+/** For the store, whose columns hold dates. Takes milliseconds since the epoch, or a day as `YYYY-MM-DD`. */
+export function toDate(at: number | string): Date {
+  return new Date(at);
+}

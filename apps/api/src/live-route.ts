@@ -2,7 +2,8 @@ import { eventId, teamId } from '@halfshaft/contract';
 import type { Store } from '@halfshaft/store';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { type LiveLog, mayWatch } from './features/work/live';
+import type { LiveLog } from './features/work/live';
+import { mayWatch } from './features/work/service';
 import type { Account } from './trpc';
 
 const HEARTBEAT_MS = 15_000;

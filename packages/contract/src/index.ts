@@ -7,6 +7,5 @@ export * from './organiser';
 export * from './outcome';
 export * from './people';
 export * from './team';
-export * from './visit';
 export * from './words';
 export * from './work';

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { eventName, itinerarySaved } from './event';
+import { driveName, surfaceName } from './car';
+import { eventName, itinerarySaved, itineraryText } from './event';
 import { eventId, organiserId, personId, teamId } from './ids';
-import { visitInput } from './visit';
-import { shortText } from './words';
+import { shortText, wholeNumber } from './words';
 
 export const teamRole = z.enum(['admin', 'manager', 'mechanic', 'driver']);
 export type TeamRole = z.infer<typeof teamRole>;
@@ -12,6 +12,16 @@ export const personName = shortText('The name', 60);
 
 export const createTeamInput = z.object({ name: teamName, personName });
 export const createTeamOutput = z.object({ teamId, personId });
+
+/** What the first two minutes ask for, before any account. */
+export const visitInput = z.object({
+  drive: driveName,
+  surface: surfaceName,
+  itinerary: itineraryText,
+  people: wholeNumber('The number of people', 1, 20),
+  startPosition: wholeNumber('The start position', 1, 300),
+});
+export type Visit = z.infer<typeof visitInput>;
 
 /** What a visitor worked out before signing up, to be kept: team, car with its cards, event with its itinerary, entry. */
 export const keepVisitInput = z.object({ teamName, personName, eventName, visit: visitInput });

@@ -15,7 +15,7 @@ import type { WorkState } from './state';
 import { taskIdOf } from './task-id-of';
 import { taskOf } from './task-of';
 import { actionOf, openBay } from './testing/bay';
-import { randomSteps, type Step } from './testing/random-bay';
+import { randomSteps, type Step } from './testing/fixtures';
 
 interface Happening extends Step {
   actionId: string;

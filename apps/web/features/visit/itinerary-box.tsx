@@ -29,7 +29,7 @@ export function ItineraryBox({ form, source, error, problems }: ItineraryBoxProp
     if (box.current) selectRow(box.current, row);
   }
 
-  function useExample() {
+  function fillInExample() {
     form.setValue('source', EXAMPLE_ITINERARY, { shouldDirty: true });
     form.setValue('eventName', EXAMPLE_EVENT_NAME, { shouldDirty: true });
     box.current?.focus();
@@ -54,7 +54,7 @@ export function ItineraryBox({ form, source, error, problems }: ItineraryBoxProp
       />
       {source.trim() === '' ? (
         <div>
-          <Button onClick={useExample}>Use an example</Button>
+          <Button onClick={fillInExample}>Use an example</Button>
         </div>
       ) : null}
       <ItineraryProblems problems={problems} onRow={showRow} />

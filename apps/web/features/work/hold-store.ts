@@ -7,7 +7,8 @@ import { WorkStore } from './work-store';
 interface Held {
   store: WorkStore;
   users: number;
-  forgetBrowser: () => void;
+  /** Null until it runs. */
+  forgetBrowser: (() => void) | null;
 }
 
 /** One store an event, shared by all screens of this page, so that going from one to the next fetches nothing anew. */
@@ -24,7 +25,7 @@ export function findStore(teamId: string, eventId: string): WorkStore {
 export function holdStore(teamId: string, eventId: string): () => void {
   const hold = holdOf(teamId, eventId);
   hold.users += 1;
-  if (hold.users === 1) {
+  if (!hold.forgetBrowser) {
     hold.store.start();
     hold.forgetBrowser = followBrowser(hold.store);
   } else if (hold.store.getSnapshot().problem) {
@@ -46,16 +47,25 @@ function holdOf(teamId: string, eventId: string): Held {
     now: () => Date.now(),
     newId: () => newId(),
   };
-  const fresh: Held = { store: new WorkStore(around, name), users: 0, forgetBrowser: () => undefined };
+  const fresh: Held = { store: new WorkStore(around, name), users: 0, forgetBrowser: null };
   held.set(name, fresh);
   return fresh;
 }
 
 function letGo(name: string, hold: Held): void {
   hold.users -= 1;
-  if (hold.users > 0) return;
+  stopUnused(name, hold);
+}
+
+/** What waits is still sent while another page is read; a closed tab leaves it to the next one that opens. */
+function stopUnused(name: string, hold: Held): void {
+  if (hold.users > 0 || held.get(name) !== hold) return;
+  if (hold.store.getSnapshot().waiting > 0) {
+    setTimeout(() => stopUnused(name, hold), LINGER_MILLIS);
+    return;
+  }
   hold.store.stop();
-  hold.forgetBrowser();
+  hold.forgetBrowser?.();
   held.delete(name);
 }
 

@@ -72,7 +72,9 @@ function inOrder(actions: PushedAction[]): PushedAction[] {
 
 /** What is not an action any more (an older app, a hand in the storage) could not be sent either. */
 function readKept(stored: unknown): Kept {
-  const { actions, answered } = (typeof stored === 'object' && stored !== null ? stored : {}) as Partial<Kept>;
+  const { actions, answered } = (
+    typeof stored === 'object' && stored !== null ? stored : {}
+  ) as Partial<Kept>;
   return {
     actions: Array.isArray(actions) ? actions.filter((each) => pushedAction.safeParse(each).success) : [],
     answered: Array.isArray(answered) ? answered.filter((id) => typeof id === 'string') : [],

@@ -1,5 +1,11 @@
 import type { EventReplica } from '@halfshaft/contract';
-import { applyAll, type LogEntry, numberEntries, type PushedAction, type WorkState } from '@halfshaft/worklog';
+import {
+  applyAll,
+  type LogEntry,
+  numberEntries,
+  type PushedAction,
+  type WorkState,
+} from '@halfshaft/worklog';
 import { decideLocally } from './decide-locally';
 
 /** What the screen shows before the server has answered. */

@@ -22,9 +22,7 @@ export function workClientOf(teamId: string, eventId: string): WorkClient {
     getReplica: () => answerOf((signal) => client.event.get.query(of, { signal })),
     pull: (since) => answerOf((signal) => client.work.pull.query({ ...of, since }, { signal })),
     push: (actions) =>
-      answerOf((signal) =>
-        client.work.push.mutate({ ...of, actions: actions.map(toPushed) }, { signal }),
-      ),
+      answerOf((signal) => client.work.push.mutate({ ...of, actions: actions.map(toPushed) }, { signal })),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { CarRow } from '@halfshaft/contract';
 import type { TeamTx } from '@halfshaft/store';
+import { toDate } from '../../clock';
 
 export { createCardRows } from '../card/data';
 
@@ -18,7 +19,7 @@ export async function findCar(tx: TeamTx, carId: string): Promise<CarRow | null>
 export async function createCarRow(tx: TeamTx, carId: string, car: CarFields, now: number): Promise<void> {
   const { name, drive, surface } = car;
   await tx.db.car.create({
-    data: { teamId: tx.teamId, id: carId, name, drive, surface, createdAt: new Date(now) },
+    data: { teamId: tx.teamId, id: carId, name, drive, surface, createdAt: toDate(now) },
   });
 }
 

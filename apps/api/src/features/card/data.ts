@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { CardBody } from '@halfshaft/contract';
 import type { JobCard } from '@halfshaft/lifing';
 import type { TeamTx } from '@halfshaft/store';
+import { toDate } from '../../clock';
 
 /** New cards behind those the car has, in the order given. The ids they come with are replaced: ids are unique to a car. */
 export async function createCardRows(
@@ -18,7 +19,7 @@ export async function createCardRows(
     carId,
     ordinal: first + index,
     body: { ...card, id: undefined },
-    createdAt: new Date(now),
+    createdAt: toDate(now),
   }));
   await tx.db.card.createMany({ data: rows });
   return rows.map((row) => row.id);
@@ -55,7 +56,7 @@ export async function updateCardRow(
 export async function removeCardRow(tx: TeamTx, cardId: string, now: number): Promise<boolean> {
   const { count } = await tx.db.card.updateMany({
     where: { teamId: tx.teamId, id: cardId, removedAt: null },
-    data: { removedAt: new Date(now) },
+    data: { removedAt: toDate(now) },
   });
   return count > 0;
 }

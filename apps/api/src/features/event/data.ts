@@ -2,6 +2,7 @@ import type { CarRow, ItineraryText } from '@halfshaft/contract';
 import type { Itinerary } from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
 import type { TeamTx, UserTx } from '@halfshaft/store';
+import { toDate } from '../../clock';
 import { toCar } from '../car/data';
 import { toCard } from '../card/data';
 
@@ -61,11 +62,11 @@ export async function createEventRow(
       id: eventId,
       name,
       timeZone,
-      startsOn: new Date(startsOn),
+      startsOn: toDate(startsOn),
       clockOffsetSeconds,
       organiserId: from?.organiserId ?? null,
       publishedEventId: from?.publishedEventId ?? null,
-      createdAt: new Date(now),
+      createdAt: toDate(now),
     },
   });
   await tx.db.logHead.create({ data: { teamId, eventId, lastSeq: 0 } });
@@ -74,7 +75,7 @@ export async function createEventRow(
 export async function updateEventDates(tx: TeamTx, eventId: string, text: ItineraryText): Promise<void> {
   await tx.db.event.update({
     where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    data: { timeZone: text.timeZone, startsOn: new Date(text.startsOn) },
+    data: { timeZone: text.timeZone, startsOn: toDate(text.startsOn) },
   });
 }
 
@@ -107,7 +108,7 @@ export async function createVersionRow(
       source: { ...text },
       itinerary: itinerary as object,
       savedBy,
-      savedAt: new Date(now),
+      savedAt: toDate(now),
     },
   });
 }
@@ -147,7 +148,7 @@ export async function findEntry(tx: TeamTx, entryId: string): Promise<EntryRow |
 /** The car's newest entry before this day, from which wear is carried on; null for its first event. */
 export async function findEntryBefore(tx: TeamTx, carId: string, startsOn: string): Promise<EntryRow | null> {
   const row = await tx.db.entry.findFirst({
-    where: { teamId: tx.teamId, carId, event: { startsOn: { lt: new Date(startsOn) } } },
+    where: { teamId: tx.teamId, carId, event: { startsOn: { lt: toDate(startsOn) } } },
     orderBy: { event: { startsOn: 'desc' } },
   });
   return row && toEntry(row);
@@ -177,7 +178,7 @@ export async function createEntryRow(tx: TeamTx, entry: EntryRow, now: number): 
       startPosition,
       people,
       carried,
-      createdAt: new Date(now),
+      createdAt: toDate(now),
     },
   });
 }

@@ -1,6 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import type { TeamRole } from '@halfshaft/contract';
 import { type HeldInvite, type TeamTx, withInvite } from '@halfshaft/store';
+import { toDate } from '../../clock';
 
 export { findEventName } from '../event/data';
 export { createMember, findTeamName } from '../team/data';
@@ -40,8 +41,8 @@ export async function createInviteRow(
       role,
       eventId,
       madeBy,
-      madeAt: new Date(madeAt),
-      expiresAt: new Date(expiresAt),
+      madeAt: toDate(madeAt),
+      expiresAt: toDate(expiresAt),
     },
   });
 }
@@ -62,7 +63,7 @@ export async function listInviteRows(tx: TeamTx): Promise<InviteRow[]> {
 export async function revokeInviteRow(tx: TeamTx, inviteId: string, now: number): Promise<boolean> {
   const { count } = await tx.db.invite.updateMany({
     where: { teamId: tx.teamId, id: inviteId },
-    data: { revokedAt: new Date(now) },
+    data: { revokedAt: toDate(now) },
   });
   return count > 0;
 }

@@ -1,6 +1,7 @@
 import type { ItineraryText } from '@halfshaft/contract';
 import type { Itinerary } from '@halfshaft/itinerary';
 import { asNewOrganiser, type OrganiserTx } from '@halfshaft/store';
+import { toDate } from '../../clock';
 
 export { asNewOrganiser };
 
@@ -10,9 +11,9 @@ export async function createOrganiserRows(
   now: number,
 ): Promise<void> {
   const { organiserId, db } = tx;
-  await db.organiser.create({ data: { organiserId, name, createdAt: new Date(now) } });
+  await db.organiser.create({ data: { organiserId, name, createdAt: toDate(now) } });
   await db.organiserMembership.create({
-    data: { organiserId, id: membershipId, userId, createdAt: new Date(now) },
+    data: { organiserId, id: membershipId, userId, createdAt: toDate(now) },
   });
 }
 
@@ -50,10 +51,10 @@ export async function writeEventRow(
 ): Promise<void> {
   const { organiserId } = tx;
   const { publishedEventId: id, name, timeZone } = event;
-  const fields = { name, timeZone, startsOn: new Date(event.startsOn) };
+  const fields = { name, timeZone, startsOn: toDate(event.startsOn) };
   await tx.db.publishedEvent.upsert({
     where: { organiserId_id: { organiserId, id } },
-    create: { organiserId, id, ...fields, createdAt: new Date(now) },
+    create: { organiserId, id, ...fields, createdAt: toDate(now) },
     update: fields,
   });
 }
@@ -78,7 +79,7 @@ export async function createItineraryRow(
       number,
       source: { ...text },
       itinerary: itinerary as object,
-      savedAt: new Date(now),
+      savedAt: toDate(now),
     },
   });
 }
@@ -86,6 +87,6 @@ export async function createItineraryRow(
 export async function publishRow(tx: OrganiserTx, publishedEventId: string, now: number): Promise<void> {
   await tx.db.publishedEvent.updateMany({
     where: { organiserId: tx.organiserId, id: publishedEventId, publishedAt: null },
-    data: { publishedAt: new Date(now) },
+    data: { publishedAt: toDate(now) },
   });
 }

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { TeamRole } from '@halfshaft/contract';
 import type { MemberTx } from '@halfshaft/store';
+import { toDate } from '../../clock';
 import { AppError, notAllowed, unknown } from '../../errors';
 import { mayDecideRoles, mayManage } from './ability';
 import { countAdmins, createPersonRow, findMembership, listPeople, updateMembership } from './data';
@@ -26,7 +27,7 @@ export async function revokeMembership(tx: MemberTx, membershipId: string, now: 
   const membership = await membershipToChange(tx, membershipId);
   if (membership.revokedAt !== null) return;
   if (membership.role === 'admin') await keepOneAdmin(tx);
-  await updateMembership(tx, membershipId, { revokedAt: new Date(now) });
+  await updateMembership(tx, membershipId, { revokedAt: toDate(now) });
 }
 
 async function membershipToChange(tx: MemberTx, membershipId: string) {

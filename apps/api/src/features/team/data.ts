@@ -1,5 +1,6 @@
 import type { MyTenants, TeamRole } from '@halfshaft/contract';
 import { type TeamTx, type UserTx, withNewTeam } from '@halfshaft/store';
+import { toDate } from '../../clock';
 
 export { withNewTeam };
 
@@ -13,7 +14,7 @@ export interface NewMember {
 }
 
 export async function createTeamRow(tx: TeamTx, name: string, now: number): Promise<void> {
-  await tx.db.team.create({ data: { teamId: tx.teamId, name, createdAt: new Date(now) } });
+  await tx.db.team.create({ data: { teamId: tx.teamId, name, createdAt: toDate(now) } });
 }
 
 export async function createPersonRow(
@@ -24,7 +25,7 @@ export async function createPersonRow(
 ): Promise<void> {
   const { teamId } = tx;
   await tx.db.person.create({
-    data: { teamId, id: personId, name, initials: initialsOf(name), createdAt: new Date(now) },
+    data: { teamId, id: personId, name, initials: initialsOf(name), createdAt: toDate(now) },
   });
 }
 
@@ -33,7 +34,7 @@ export async function createMember(tx: TeamTx, member: NewMember, now: number): 
   const { personId, membershipId, userId, name, role, eventId } = member;
   await createPersonRow(tx, personId, name, now);
   await tx.db.membership.create({
-    data: { teamId: tx.teamId, id: membershipId, userId, personId, role, eventId, createdAt: new Date(now) },
+    data: { teamId: tx.teamId, id: membershipId, userId, personId, role, eventId, createdAt: toDate(now) },
   });
 }
 

@@ -13,9 +13,10 @@ import type {
   WorkState,
 } from '@halfshaft/worklog';
 import { stageKeyOf } from '@halfshaft/worklog';
+import { toDate } from '../../clock';
 
 export { findCard } from '../card/data';
-export { findEntry, findItinerary } from '../event/data';
+export { findEntry, findEventName, findItinerary } from '../event/data';
 export { lockLog };
 
 /** How many entries one pull carries. */
@@ -101,7 +102,7 @@ export async function storeAction(tx: TeamTx, action: ActionToStore, now: number
       deviceSeq,
       content,
       outcome: result,
-      receivedAt: new Date(now),
+      receivedAt: toDate(now),
     },
   });
 }

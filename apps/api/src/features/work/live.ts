@@ -1,6 +1,4 @@
-import { type LogNotice, listenToLog, type Store, withTeam } from '@halfshaft/store';
-import { findEventName } from '../event/data';
-import { maySeeEvent } from '../people/ability';
+import { type LogNotice, listenToLog } from '@halfshaft/store';
 
 /** Tells a subscriber that the log has grown to this seq; the content is pulled. */
 export type Hear = (seq: number) => void;
@@ -38,17 +36,6 @@ export async function openLiveLog(directUrl: string): Promise<LiveLog> {
     subscriberCount: () => all().length,
     close: () => log.close(),
   };
-}
-
-/** Whether this account may watch this event. Throws `NotAMember` for a stranger to the team. */
-export function mayWatch(
-  store: Store,
-  claim: { teamId: string; userId: string },
-  eventId: string,
-): Promise<boolean> {
-  return withTeam(store, claim, async (tx) => {
-    return maySeeEvent(tx.member, eventId) && (await findEventName(tx, eventId)) !== null;
-  });
 }
 
 function keyOf(team: string, event: string): string {

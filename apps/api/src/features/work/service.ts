@@ -22,6 +22,7 @@ import { checkAction } from './actions';
 import {
   appendDrafts,
   findActionRecord,
+  findEventName,
   findPersonName,
   findStoredAction,
   hashContent,
@@ -202,4 +203,16 @@ export async function pull(tx: MemberTx, eventId: string, since: number) {
   const entries = await listLogEntries(tx, eventId, since);
   const lastSeq = await readLastSeq(tx, eventId);
   return { entries, lastSeq };
+}
+
+/** Whether this account may watch this event. Throws `NotAMember` for a stranger to the team. */
+export function mayWatch(
+  store: Store,
+  claim: { teamId: string; userId: string },
+  eventId: string,
+): Promise<boolean> {
+  return inTeam(store, claim, async (tx) => {
+    if (tx.member.revokedAt || !maySeeEvent(tx.member, eventId)) return false;
+    return (await findEventName(tx, eventId)) !== null;
+  });
 }

@@ -1,0 +1,26 @@
+import { z } from 'zod';
+
+export const LEAST_PASSWORD = 10;
+export const MOST_PASSWORD = 200;
+
+const email = z.string().trim().pipe(z.email('That is not a complete e-mail address. Check it.'));
+
+export const signInForm = z.object({
+  email,
+  password: z.string().min(1, 'The password is empty. Type it in.'),
+});
+export type SignInForm = z.infer<typeof signInForm>;
+
+export const signUpForm = z.object({
+  name: z
+    .string()
+    .trim()
+    .min(1, 'The name is empty. Type it in.')
+    .max(60, 'The name is longer than 60 characters. Shorten it.'),
+  email,
+  password: z
+    .string()
+    .min(LEAST_PASSWORD, `The password is too short. Use at least ${LEAST_PASSWORD} characters.`)
+    .max(MOST_PASSWORD, `The password is too long. Use at most ${MOST_PASSWORD} characters.`),
+});
+export type SignUpForm = z.infer<typeof signUpForm>;

@@ -1,0 +1,18 @@
+const HOME = '/home/';
+
+/**
+ * Where to go on after signing in: only a page of this site, since the address comes from the link that was followed.
+ *
+ * @example
+ * safeNext('//elsewhere.example') // '/home/'
+ */
+export function safeNext(next: string | null): string {
+  if (next === null || !/^\/(?![/\\])[^\\\s]*$/.test(next)) return HOME;
+  // Control characters are dropped by browsers before an address is read, so "/\t/elsewhere" would lead away.
+  return [...next].some((letter) => letter < ' ') ? HOME : next;
+}
+
+/** The address of the sign-in page that leads back to `here`. */
+export function signInHref(here: string): string {
+  return `/sign-in/?next=${encodeURIComponent(here)}`;
+}

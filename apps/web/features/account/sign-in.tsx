@@ -1,0 +1,84 @@
+'use client';
+
+import { zodResolver } from '@hookform/resolvers/zod';
+import Link from 'next/link';
+import { useRouter, useSearchParams } from 'next/navigation';
+import { useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { Button } from '@/components/button';
+import { Notice } from '@/components/notice';
+import { PageHeader } from '@/components/page-header';
+import { Sheet } from '@/components/sheet';
+import { TextField } from '@/components/text-field';
+import { useKeptForm } from '@/lib/keep-typed';
+import { signIn, useSession } from '@/lib/session';
+import styles from './account.module.css';
+import { type SignInForm, signInForm } from './account-fields';
+import { safeNext } from './safe-next';
+import { SignedInAlready } from './signed-in-already';
+
+export function SignIn() {
+  const next = safeNext(useSearchParams().get('next'));
+  const router = useRouter();
+  const session = useSession();
+  const [problem, setProblem] = useState<string | null>(null);
+  const form = useForm<SignInForm>({
+    resolver: zodResolver(signInForm),
+    defaultValues: { email: '', password: '' },
+  });
+  const kept = useKeptForm('sign-in', form, ['password']);
+  const { errors, isSubmitting, isSubmitSuccessful } = form.formState;
+
+  const submit = form.handleSubmit(async ({ email, password }) => {
+    setProblem(null);
+    const answer = await signIn(email, password);
+    if (!answer.ok) return setProblem(answer.sentence);
+    kept.clear();
+    router.replace(next);
+  });
+
+  return (
+    <div className={styles.page}>
+      <PageHeader title="Sign in" />
+      {session.data && !isSubmitting && !isSubmitSuccessful ? (
+        <SignedInAlready account={session.data} next={next} />
+      ) : null}
+      <Sheet>
+        <form className={styles.form} onSubmit={submit} noValidate>
+          <TextField
+            label="E-mail"
+            type="email"
+            autoComplete="username"
+            error={errors.email?.message}
+            {...form.register('email')}
+          />
+          <TextField
+            label="Password"
+            type="password"
+            autoComplete="current-password"
+            error={errors.password?.message}
+            {...form.register('password')}
+          />
+          {problem ? (
+            <Notice kind="problem" spoken>
+              {problem}
+            </Notice>
+          ) : null}
+          <div>
+            <Button type="submit" look="main" busy={isSubmitting} busyWords="Signing in …">
+              Sign in
+            </Button>
+          </div>
+        </form>
+      </Sheet>
+      <p>
+        No account yet? <Link href={`/sign-up/?next=${encodeURIComponent(next)}`}>Make one</Link>, or{' '}
+        <Link href="/try/">plan a service without</Link>.
+      </p>
+      <p className={styles.quiet}>
+        You came by a link or a code from your team? Open it again: it needs no password. You forgot your
+        password? Whoever runs this server can make you a new one.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+'use client';
+
+import { zodResolver } from '@hookform/resolvers/zod';
+import Link from 'next/link';
+import { useRouter, useSearchParams } from 'next/navigation';
+import { useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { Button } from '@/components/button';
+import { LoadingState } from '@/components/loading-state';
+import { Notice } from '@/components/notice';
+import { PageHeader } from '@/components/page-header';
+import { Sheet } from '@/components/sheet';
+import { TextField } from '@/components/text-field';
+import { useKeptForm } from '@/lib/keep-typed';
+import { signUp, useSession } from '@/lib/session';
+import { KeepVisit } from '../visit/keep-visit';
+import styles from './account.module.css';
+import { LEAST_PASSWORD, type SignUpForm, signUpForm } from './account-fields';
+import { safeNext } from './safe-next';
+import { SignedInAlready } from './signed-in-already';
+
+/** Makes an account; with `?keep=visit` it goes on to keep what was worked out without one. */
+export function SignUp() {
+  const query = useSearchParams();
+  const session = useSession();
+  const isKeeping = query.get('keep') === 'visit';
+  const next = safeNext(query.get('next'));
+
+  if (session.isPending) return <LoadingState words="One moment …" />;
+  const account = session.data ?? null;
+  // A helper's session has no e-mail to come back with, so a team of its own needs an account first.
+  if (isKeeping && account && !account.isHelper) return <KeepVisit personName={account.name} />;
+  return (
+    <div className={styles.page}>
+      <PageHeader title="Make an account" />
+      {isKeeping ? (
+        <p>First the account, then a few names; what you worked out stays on this device.</p>
+      ) : null}
+      {account && !account.isHelper ? <SignedInAlready account={account} next={next} /> : null}
+      <SignUpForm next={isKeeping ? null : next} />
+      <p>
+        You have an account?{' '}
+        <Link href={`/sign-in/?next=${encodeURIComponent(isKeeping ? '/sign-up/?keep=visit' : next)}`}>
+          Sign in
+        </Link>
+        .
+      </p>
+    </div>
+  );
+}
+
+/** `next` null: the page itself goes on, once there is a session. */
+function SignUpForm({ next }: { next: string | null }) {
+  const router = useRouter();
+  const [problem, setProblem] = useState<string | null>(null);
+  const form = useForm<SignUpForm>({
+    resolver: zodResolver(signUpForm),
+    defaultValues: { name: '', email: '', password: '' },
+  });
+  const kept = useKeptForm('sign-up', form, ['password']);
+  const { errors, isSubmitting } = form.formState;
+
+  const submit = form.handleSubmit(async ({ name, email, password }) => {
+    setProblem(null);
+    const answer = await signUp(name, email, password);
+    if (!answer.ok) return setProblem(answer.sentence);
+    kept.clear();
+    if (next !== null) router.replace(next);
+  });
+
+  return (
+    <Sheet>
+      <form className={styles.form} onSubmit={submit} noValidate>
+        <TextField
+          label="Your name"
+          autoComplete="name"
+          error={errors.name?.message}
+          {...form.register('name')}
+        />
+        <TextField
+          label="E-mail"
+          type="email"
+          hint="Only for signing in: no mail is sent."
+          autoComplete="username"
+          error={errors.email?.message}
+          {...form.register('email')}
+        />
+        <TextField
+          label="Password"
+          type="password"
+          hint={`At least ${LEAST_PASSWORD} characters. A few words in a row are easy to keep in mind.`}
+          autoComplete="new-password"
+          error={errors.password?.message}
+          {...form.register('password')}
+        />
+        {problem ? (
+          <Notice kind="problem" spoken>
+            {problem}
+          </Notice>
+        ) : null}
+        <div>
+          <Button type="submit" look="main" busy={isSubmitting} busyWords="Making the account …">
+            Make the account
+          </Button>
+        </div>
+      </form>
+    </Sheet>
+  );
+}

@@ -1,0 +1,30 @@
+/** Where things are. Ids stand in the query string, since every page is one static shell. */
+function address(path: string, ids: Record<string, string>): string {
+  const query = new URLSearchParams(ids).toString();
+  return query === '' ? path : `${path}?${query}`;
+}
+
+export const carsAddress = (team: string) => address('/cars/', { team });
+export const carAddress = (team: string, car: string) => address('/car/', { team, car });
+/** `card` is its id, or `new`. */
+export const cardAddress = (team: string, car: string, card: string) => address('/car/', { team, car, card });
+export const teamAddress = (team: string) => address('/team/', { team });
+export const newEventAddress = (team: string) => address('/event/new/', { team });
+export const eventAddress = (team: string, event: string) => address('/event/', { team, event });
+export const itineraryAddress = (team: string, event: string) => address('/event/itinerary/', { team, event });
+export const logAddress = (team: string, event: string) => address('/log/', { team, event });
+export const peopleAddress = (team: string) => address('/people/', { team });
+
+/** `car` is the car at the event, not the car as such. */
+interface Visit {
+  team: string;
+  event: string;
+  car: string;
+  at: string;
+}
+export const serviceAddress = ({ team, event, car, at }: Visit) =>
+  address('/service/', { team, event, car, at });
+export const bayAddress = ({ team, event, car, at }: Visit) => address('/bay/', { team, event, car, at });
+
+/** Sign in, and come back to `next`. */
+export const signInAddress = (next: string) => address('/sign-in/', { next });

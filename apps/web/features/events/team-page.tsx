@@ -1,0 +1,37 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { Stack } from '@/components/stack';
+import { PageFrame } from '../frame/page-frame';
+import { carsAddress, newEventAddress, peopleAddress, teamAddress } from './addresses';
+import { BadAddress } from './trouble';
+import { useQueryId } from './use-query-id';
+import { useTeam } from './use-team';
+
+/** The frame around a page of one team; the page itself is only made once the team is named. */
+export function TeamPage({ children }: { children: (teamId: string) => ReactNode }) {
+  const teamId = useQueryId('team');
+  if (teamId === null) {
+    return (
+      <PageFrame>
+        <BadAddress />
+      </PageFrame>
+    );
+  }
+  return <TeamFrame teamId={teamId}>{children(teamId)}</TeamFrame>;
+}
+
+function TeamFrame({ teamId, children }: { teamId: string; children: ReactNode }) {
+  const team = useTeam(teamId);
+  const links = [
+    { href: teamAddress(teamId), label: 'Team' },
+    { href: carsAddress(teamId), label: 'Cars' },
+    { href: newEventAddress(teamId), label: 'New event' },
+    { href: peopleAddress(teamId), label: 'People' },
+  ];
+  return (
+    <PageFrame where={team?.name} links={links}>
+      <Stack gap="large">{children}</Stack>
+    </PageFrame>
+  );
+}

@@ -1,0 +1,51 @@
+'use client';
+
+import type { Problem } from '@halfshaft/contract';
+import { usePathname, useSearchParams } from 'next/navigation';
+import { ErrorState } from '@/components/error-state';
+import { LinkButton } from '@/components/link-button';
+import { Notice } from '@/components/notice';
+import { Stack } from '@/components/stack';
+import { problemOf } from '@/lib/api';
+import { signInAddress } from './addresses';
+
+/** In place of what could not be fetched. */
+export function LoadTrouble({ error, onTryAgain }: { error: unknown; onTryAgain: () => void }) {
+  const problem = problemOf(error);
+  return (
+    <ErrorState sentence={problem.message} onTryAgain={onTryAgain}>
+      <WayOn problem={problem} />
+    </ErrorState>
+  );
+}
+
+/** Beside the button of a form that could not be saved. */
+export function SaveTrouble({ problem }: { problem: Problem | null }) {
+  if (problem === null) return null;
+  return (
+    <Notice kind="problem" title="Not saved" spoken>
+      <Stack gap="small">
+        <p>{problem.message}</p>
+        <WayOn problem={problem} />
+      </Stack>
+    </Notice>
+  );
+}
+
+/** In place of a page whose address lacks an id. */
+export function BadAddress() {
+  return (
+    <ErrorState sentence="This address is not complete, so there is nothing to show. Choose again from the beginning.">
+      <LinkButton href="/teams/">Your teams</LinkButton>
+    </ErrorState>
+  );
+}
+
+function WayOn({ problem }: { problem: Problem }) {
+  const pathname = usePathname();
+  const query = useSearchParams().toString();
+  const here = query === '' ? pathname : `${pathname}?${query}`;
+  return problem.code === 'signInNeeded' ? (
+    <LinkButton href={signInAddress(here)}>Sign in</LinkButton>
+  ) : null;
+}

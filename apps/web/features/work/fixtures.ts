@@ -1,0 +1,242 @@
+import type { EntryReplica, EventReplica, Problem, PushResult } from '@halfshaft/contract';
+import type { ControlRole, Itinerary, Point } from '@halfshaft/itinerary';
+import type { JobCard } from '@halfshaft/lifing';
+import {
+  type ActionId,
+  applyAll,
+  emptyState,
+  type LogEntry,
+  numberEntries,
+  type PushedAction,
+  sameContent,
+  type TaskRef,
+  type WorkState,
+} from '@halfshaft/worklog';
+import { decideLocally } from './decide-locally';
+import type { KeptStorage } from './kept-storage';
+import type { LiveHearing, OpenLive } from './live-source';
+import type { Answer, WorkClient } from './work-client';
+
+/** For tests only: a small event, and a server, a storage and a live stream made by hand. */
+
+export const MIA = '00000000-0000-4000-8000-000000000001';
+export const KAI = '00000000-0000-4000-8000-000000000002';
+export const NUTS = '00000000-0000-4000-8000-00000000000a';
+export const OIL = '00000000-0000-4000-8000-00000000000b';
+export const CAR = '00000000-0000-4000-8000-0000000000c1';
+
+export const EIGHT_OCLOCK = Date.UTC(2026, 5, 13, 8, 0) / 1000;
+
+export function taskAt(cardId: string, serviceId = 'A'): TaskRef {
+  return { entryId: CAR, serviceId, source: { kind: 'card', cardId } };
+}
+
+export function cardOf(id: string, more: Partial<JobCard> = {}): JobCard {
+  return {
+    id,
+    name: id === NUTS ? 'Wheel nuts' : 'Engine oil',
+    kind: 'job',
+    place: 'wholeCar',
+    intervals: [{ counter: 'services', every: 1, tolerance: 0 }],
+    dateLimit: null,
+    conditionFactors: {},
+    combineConditions: 'largest',
+    seconds: 180,
+    people: 2,
+    leastServiceSeconds: 0,
+    remoteAllowed: true,
+    looks: [],
+    readings: [],
+    needsSignature: false,
+    caution: '',
+    tools: [],
+    instruction: '',
+    ...more,
+  };
+}
+
+function control(id: string, roles: ControlRole[], roadMetres: number, minutes: number): Point {
+  const where = { leg: 1, section: 1, firstCarAt: EIGHT_OCLOCK + minutes * 60 };
+  return { kind: 'control', id, name: id, roles, roadMetres, allowedSeconds: null, ...where };
+}
+
+function stage(id: string, stageMetres: number, minutes: number): Point {
+  const where = { leg: 1, section: 1, firstCarAt: EIGHT_OCLOCK + minutes * 60 };
+  return { kind: 'stage', id, name: id, stageMetres, gapSeconds: 180, repeatOf: null, ...where };
+}
+
+/** Stage of 10 km, Service A of 20 minutes, stage of 20 km, Service B of 10 minutes, finish. */
+export const SMALL_ITINERARY: Itinerary = {
+  timeZone: 'UTC',
+  roadTimedFrom: 'stageStart',
+  startBlocks: [],
+  points: [
+    control('TC0', ['start'], 0, 0),
+    stage('SS1', 10_000, 13),
+    control('TC1A', ['serviceIn'], 5_000, 40),
+    control('TC1B', ['serviceOut'], 0, 60),
+    stage('SS2', 20_000, 80),
+    control('TC2A', ['serviceIn'], 5_000, 120),
+    control('TC2B', ['serviceOut'], 0, 130),
+    control('TC3', ['finish'], 5_000, 150),
+  ],
+};
+
+export function entryOf(more: Partial<EntryReplica> = {}): EntryReplica {
+  const car = { carId: 'car', name: 'Blue one', drive: 'four' as const, surface: 'gravel' as const };
+  const cards = [cardOf(NUTS, { needsSignature: true }), cardOf(OIL, { people: 1, seconds: 120 })];
+  return { entryId: CAR, car, carNumber: '14', startPosition: 1, people: 2, cards, carried: {}, ...more };
+}
+
+export function replicaOf(me: string = MIA, more: Partial<EventReplica> = {}): EventReplica {
+  return {
+    eventId: 'event',
+    name: 'Small event',
+    clockOffsetSeconds: 0,
+    serverTime: EIGHT_OCLOCK * 1000,
+    itinerary: SMALL_ITINERARY,
+    itineraryNumber: 1,
+    itineraryText: {
+      source: '',
+      timeZone: 'UTC',
+      startsOn: '2026-06-13',
+      roadTimedFrom: 'stageStart',
+      startIntervalSeconds: 60,
+      defaultGapSeconds: 180,
+    },
+    entries: [entryOf()],
+    people: [
+      { personId: MIA, name: 'Mia', initials: 'M', membership: null },
+      { personId: KAI, name: 'Kai', initials: 'K', membership: null },
+    ],
+    me: { personId: me, role: 'mechanic' },
+    lastSeq: 0,
+    ...more,
+  };
+}
+
+const NO_CONNECTION: Answer<never> = {
+  ok: false,
+  lost: true,
+  problem: { code: 'unexpected', message: 'The server cannot be reached.', fields: [] },
+};
+
+/** Keeps one log, as the server does, by the same rules; each phone gets a client of its own. */
+export class FakeServer {
+  state: WorkState = emptyState;
+  log: LogEntry[] = [];
+  /** What was pushed, request by request. */
+  requests: ActionId[][] = [];
+  /** Every next answer instead of the right one; null: answers as it should. */
+  failing: 'lost' | 'lostAfterTaking' | Problem | null = null;
+  pageSize = 500;
+  private readonly answers = new Map<ActionId, { action: PushedAction; result: PushResult }>();
+  private readonly streams = new Set<LiveHearing>();
+
+  clientOf(me: string): WorkClient {
+    return {
+      getReplica: async () => this.failure() ?? { ok: true, value: replicaOf(me) },
+      pull: async (since) => {
+        const entries = this.log.filter((entry) => entry.seq > since).slice(0, this.pageSize);
+        return this.failure() ?? { ok: true, value: { entries, lastSeq: this.log.length } };
+      },
+      push: async (actions) => this.push(structuredClone([...actions]), me),
+    };
+  }
+
+  readonly openLive: OpenLive = (hearing) => {
+    if (this.failing || !this.mayOpen()) {
+      queueMicrotask(() => hearing.lost());
+      return () => undefined;
+    }
+    this.streams.add(hearing);
+    queueMicrotask(() => {
+      hearing.opened();
+      hearing.seq(0);
+    });
+    return () => this.streams.delete(hearing);
+  };
+
+  mayOpen(): boolean {
+    return true;
+  }
+
+  cutStreams(): void {
+    const cut = [...this.streams];
+    this.streams.clear();
+    for (const hearing of cut) hearing.lost();
+  }
+
+  private failure(): Answer<never> | null {
+    if (this.failing === null) return null;
+    if (typeof this.failing === 'string') return NO_CONNECTION;
+    return { ok: false, lost: false, problem: this.failing };
+  }
+
+  private push(actions: PushedAction[], me: string): Answer<{ results: PushResult[]; lastSeq: number }> {
+    this.requests.push(actions.map((action) => action.actionId));
+    if (this.failing === 'lostAfterTaking') {
+      this.failing = null;
+      this.takeAll(actions, me);
+      return NO_CONNECTION;
+    }
+    const failure = this.failure();
+    if (failure) return failure;
+    return { ok: true, value: { results: this.takeAll(actions, me), lastSeq: this.log.length } };
+  }
+
+  private takeAll(actions: PushedAction[], me: string): PushResult[] {
+    const results = actions.map((action) => this.take(action, me));
+    for (const hearing of this.streams) hearing.seq(this.log.length);
+    return results;
+  }
+
+  private take(action: PushedAction, me: string): PushResult {
+    const { actionId } = action;
+    const before = this.answers.get(actionId);
+    if (before) {
+      if (!sameContent(before.action, action)) throw new Error('FakeServer: same id, other content');
+      return { ...before.result, repeated: true };
+    }
+    const outcome = decideLocally(this.state, action, replicaOf(me));
+    const bare = { actionId, code: null, personId: null, repeated: false };
+    const entries = outcome.ok ? numberEntries(outcome.entries, this.log.length + 1, 5_000) : [];
+    this.log.push(...entries);
+    this.state = applyAll(this.state, entries);
+    const flagged = entries.some((entry) => entry.flags.length > 0);
+    const result: PushResult = outcome.ok
+      ? {
+          ...bare,
+          status: 'accepted',
+          sentence: flagged ? 'Kept. Note: …' : 'Kept.',
+          seqs: entries.map((e) => e.seq),
+        }
+      : { ...bare, status: 'refused', sentence: outcome.sentence, seqs: [] };
+    this.answers.set(actionId, { action, result });
+    return result;
+  }
+}
+
+/** A browser's storage: text underneath, as there. */
+export class FakeStorage implements KeptStorage {
+  readonly texts = new Map<string, string>();
+  refuses = false;
+
+  read(key: string): unknown {
+    return JSON.parse(this.texts.get(key) ?? 'null');
+  }
+
+  write(key: string, value: unknown): boolean {
+    if (this.refuses) return false;
+    this.texts.set(key, JSON.stringify(value));
+    return true;
+  }
+}
+
+let ids = 0;
+
+/** Ids that tell the order they were made in. */
+export function nextId(): string {
+  ids += 1;
+  return `00000000-0000-4000-9000-${String(ids).padStart(12, '0')}`;
+}
