@@ -23,11 +23,14 @@ export interface House {
   callAs(userId: string): Caller;
   /** Makes an account through sign-in; returns its id and the cookie that acts as it. */
   signUp(name: string): Promise<{ userId: string; cookie: string; email: string }>;
+  /** An account without e-mail or password, as helpers have who come by a link. */
+  signInAnonymously(): Promise<{ userId: string; cookie: string }>;
   close(): Promise<void>;
 }
 
 export const PASSWORD = 'a long enough password';
-const SECRET = 'a secret for tests only, of forty letters';
+/** Signs the cookies, so that a second process on the same data knows them too. */
+export const SECRET = 'a secret for tests only, of forty letters';
 
 export interface HouseOptions {
   /** A database another house already opened: a second process on the same data. */
@@ -59,11 +62,15 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
         body: { name, email, password: PASSWORD },
         returnHeaders: true,
       });
-      const cookie = headers
-        .getSetCookie()
-        .map((each) => each.split(';')[0])
-        .join('; ');
-      return { userId: response.user.id, cookie, email };
+      return { userId: response.user.id, cookie: cookieOf(headers), email };
+    },
+    async signInAnonymously() {
+      const { headers, response } = await signIn.auth.api.signInAnonymous({
+        headers: new Headers(),
+        returnHeaders: true,
+      });
+      if (!response) throw new Error('Signing in without a name gave no account.');
+      return { userId: response.user.id, cookie: cookieOf(headers) };
     },
     async close() {
       await app.close();
@@ -73,6 +80,11 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
       if (!options.database) await database.drop();
     },
   };
+}
+
+function cookieOf(headers: Headers): string {
+  const pairs = headers.getSetCookie().map((each) => each.split(';')[0]);
+  return pairs.join('; ');
 }
 
 function settableClock(): House['clock'] {

@@ -65,7 +65,7 @@ async function start(): Promise<void> {
 function tellAddress(url: string, secrets: Secrets | null): void {
   say(`\nHalfshaft is ready: ${url}`);
   if (secrets) {
-    say('Demo sign-ins, all with the password ' + secrets.demoPassword);
+    say(`Demo sign-ins, all with the password ${secrets.demoPassword}`);
     for (const team of DEMO_TEAMS) {
       say(`  ${team.name}: ${team.people.map(({ email, role }) => `${email} (${role})`).join(', ')}`);
     }

@@ -1,8 +1,8 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { ROOT, readMark, writeMark } from './home-folder';
+import { ROOT } from './home-folder';
 import { StartProblem } from './problem';
 
 const SOURCES = [
@@ -16,12 +16,13 @@ const SOURCES = [
 const LEFT_OUT = new Set(['node_modules', '.next', 'out', '.turbo', 'next-env.d.ts']);
 
 export const WEB_OUT = join(ROOT, 'apps/web/out');
+/** Lies in the build itself, which replaces its folder: a build made otherwise has no mark and is made again. */
+const MARK = join(WEB_OUT, 'built-from.txt');
 
 /** Builds the pages when their sources changed since the last build; a second start finds them ready. */
 export function buildWebIfNeeded(say: (sentence: string) => void): void {
   const fingerprint = fingerprintOf(SOURCES.map((path) => join(ROOT, path)));
-  const built = readMark<{ fingerprint: string }>('web-build');
-  if (built?.fingerprint === fingerprint && existsSync(join(WEB_OUT, 'index.html'))) return;
+  if (existsSync(MARK) && readFileSync(MARK, 'utf8') === fingerprint) return;
   say('Building the pages (once; half a minute) …');
   const result = spawnSync('npm', ['run', 'build', '--silent', '--workspace', '@halfshaft/web'], {
     cwd: ROOT,
@@ -31,7 +32,7 @@ export function buildWebIfNeeded(say: (sentence: string) => void): void {
   if (result.status !== 0) {
     throw new StartProblem(`The pages could not be built.\n${result.stdout}\n${result.stderr}`);
   }
-  writeMark('web-build', { fingerprint });
+  writeFileSync(MARK, fingerprint);
 }
 
 /** Names, sizes and times of all source files: cheap, and it changes whenever one of them is saved. */

@@ -3,7 +3,7 @@
 import { createCarInput } from '@halfshaft/contract';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useRouter } from 'next/navigation';
-import { type UseFormRegister, useForm } from 'react-hook-form';
+import { useForm } from 'react-hook-form';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Sheet } from '@/components/sheet';
@@ -65,7 +65,14 @@ export function AddCar({ teamId }: { teamId: string }) {
               kept.clear();
             }}
           />
-          <CarFields register={form.register as unknown as UseFormRegister<CarForm>} errors={errors} />
+          <CarFields
+            inputs={{
+              name: form.register('name'),
+              drive: form.register('drive'),
+              surface: form.register('surface'),
+            }}
+            errors={errors}
+          />
           <ChoiceGroup
             label="Begin with starter cards?"
             choices={STARTER_CHOICES}

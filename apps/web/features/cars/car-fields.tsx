@@ -1,5 +1,5 @@
 import type { CarRow } from '@halfshaft/contract';
-import type { FieldErrors, UseFormRegister } from 'react-hook-form';
+import type { UseFormRegisterReturn } from 'react-hook-form';
 import { ChoiceGroup } from '@/components/choice-group';
 import { TextField } from '@/components/text-field';
 import { DRIVE_CHOICES, SURFACE_CHOICES } from './car-words';
@@ -12,11 +12,12 @@ export interface CarForm {
 }
 
 export interface CarFieldsProps {
-  register: UseFormRegister<CarForm>;
-  errors: FieldErrors<CarForm>;
+  inputs: Record<keyof CarForm, UseFormRegisterReturn>;
+  errors: Partial<Record<keyof CarForm, { message?: string | undefined }>>;
 }
 
-export function CarFields({ register, errors }: CarFieldsProps) {
+/** What describes a car, in a form for a new one and for one that is there. */
+export function CarFields({ inputs, errors }: CarFieldsProps) {
   return (
     <>
       <TextField
@@ -24,21 +25,21 @@ export function CarFields({ register, errors }: CarFieldsProps) {
         hint="As the team calls it."
         autoComplete="off"
         error={errors.name?.message}
-        {...register('name')}
+        {...inputs.name}
       />
       <ChoiceGroup
         label="Drive"
         choices={DRIVE_CHOICES}
         across
         error={errors.drive?.message}
-        {...register('drive')}
+        {...inputs.drive}
       />
       <ChoiceGroup
         label="Surface it is set up for"
         choices={SURFACE_CHOICES}
         across
         error={errors.surface?.message}
-        {...register('surface')}
+        {...inputs.surface}
       />
     </>
   );

@@ -8,10 +8,12 @@ export const carsAddress = (team: string) => address('/cars/', { team });
 export const carAddress = (team: string, car: string) => address('/car/', { team, car });
 /** `card` is its id, or `new`. */
 export const cardAddress = (team: string, car: string, card: string) => address('/car/', { team, car, card });
-export const teamAddress = (team: string) => address('/team/', { team });
+/** One's teams with their events. */
+export const HOME_ADDRESS = '/home/';
 export const newEventAddress = (team: string) => address('/event/new/', { team });
 export const eventAddress = (team: string, event: string) => address('/event/', { team, event });
-export const itineraryAddress = (team: string, event: string) => address('/event/itinerary/', { team, event });
+export const itineraryAddress = (team: string, event: string) =>
+  address('/event/itinerary/', { team, event });
 export const logAddress = (team: string, event: string) => address('/log/', { team, event });
 export const peopleAddress = (team: string) => address('/people/', { team });
 

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import { Stack } from '@/components/stack';
 import { PageFrame } from '../frame/page-frame';
-import { eventAddress, itineraryAddress, logAddress, peopleAddress, teamAddress } from './addresses';
+import { eventAddress, HOME_ADDRESS, itineraryAddress, logAddress, peopleAddress } from './addresses';
 import { BadAddress } from './trouble';
 import { useQueryId } from './use-query-id';
 
@@ -28,10 +28,10 @@ export function EventPage({ children }: { children: (ids: EventIds) => ReactNode
     { href: itineraryAddress(teamId, eventId), label: 'Itinerary' },
     { href: logAddress(teamId, eventId), label: 'Log' },
     { href: peopleAddress(teamId), label: 'People' },
-    { href: teamAddress(teamId), label: 'Team' },
+    { href: HOME_ADDRESS, label: 'Home' },
   ];
   return (
-    <PageFrame links={links}>
+    <PageFrame homeHref={HOME_ADDRESS} links={links}>
       <Stack gap="large">{children({ teamId, eventId })}</Stack>
     </PageFrame>
   );

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import { Stack } from '@/components/stack';
 import { PageFrame } from '../frame/page-frame';
-import { carsAddress, newEventAddress, peopleAddress, teamAddress } from './addresses';
+import { carsAddress, HOME_ADDRESS, newEventAddress, peopleAddress } from './addresses';
 import { BadAddress } from './trouble';
 import { useQueryId } from './use-query-id';
 import { useTeam } from './use-team';
@@ -24,13 +24,13 @@ export function TeamPage({ children }: { children: (teamId: string) => ReactNode
 function TeamFrame({ teamId, children }: { teamId: string; children: ReactNode }) {
   const team = useTeam(teamId);
   const links = [
-    { href: teamAddress(teamId), label: 'Team' },
+    { href: HOME_ADDRESS, label: 'Home' },
     { href: carsAddress(teamId), label: 'Cars' },
     { href: newEventAddress(teamId), label: 'New event' },
     { href: peopleAddress(teamId), label: 'People' },
   ];
   return (
-    <PageFrame where={team?.name} links={links}>
+    <PageFrame homeHref={HOME_ADDRESS} where={team?.name} links={links}>
       <Stack gap="large">{children}</Stack>
     </PageFrame>
   );

@@ -7,7 +7,7 @@ import { LinkButton } from '@/components/link-button';
 import { Notice } from '@/components/notice';
 import { Stack } from '@/components/stack';
 import { problemOf } from '@/lib/api';
-import { signInAddress } from './addresses';
+import { HOME_ADDRESS, signInAddress } from './addresses';
 
 /** In place of what could not be fetched. */
 export function LoadTrouble({ error, onTryAgain }: { error: unknown; onTryAgain: () => void }) {
@@ -36,7 +36,7 @@ export function SaveTrouble({ problem }: { problem: Problem | null }) {
 export function BadAddress() {
   return (
     <ErrorState sentence="This address is not complete, so there is nothing to show. Choose again from the beginning.">
-      <LinkButton href="/teams/">Your teams</LinkButton>
+      <LinkButton href={HOME_ADDRESS}>Your teams and events</LinkButton>
     </ErrorState>
   );
 }
@@ -45,7 +45,5 @@ function WayOn({ problem }: { problem: Problem }) {
   const pathname = usePathname();
   const query = useSearchParams().toString();
   const here = query === '' ? pathname : `${pathname}?${query}`;
-  return problem.code === 'signInNeeded' ? (
-    <LinkButton href={signInAddress(here)}>Sign in</LinkButton>
-  ) : null;
+  return problem.code === 'signInNeeded' ? <LinkButton href={signInAddress(here)}>Sign in</LinkButton> : null;
 }

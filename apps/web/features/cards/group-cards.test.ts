@@ -1,0 +1,59 @@
+import type { JobCard } from '@halfshaft/lifing';
+import { starterCards } from '@halfshaft/lifing';
+import { describe, expect, it } from 'vitest';
+import { dueInWords, workInWords } from './card-words';
+import { groupCards } from './group-cards';
+
+const cards = starterCards('four', 'gravel');
+const [first] = cards;
+
+function cardWith(own: Partial<JobCard>): JobCard {
+  if (first === undefined) throw new Error('there are no starter cards');
+  return { ...first, kind: 'job', intervals: [], ...own };
+}
+
+describe('groupCards', () => {
+  it('puts every card into one group', () => {
+    const grouped = groupCards(cards).flatMap((group) => group.cards);
+    expect(new Set(grouped)).toEqual(new Set(cards));
+    expect(grouped).toHaveLength(cards.length);
+  });
+
+  it('sorts by how a card is asked for', () => {
+    const groups = groupCards([
+      cardWith({ id: 'days', intervals: [{ counter: 'days', every: 1, tolerance: 0 }] }),
+      cardWith({ id: 'km', intervals: [{ counter: 'totalMetres', every: 500_000, tolerance: 0 }] }),
+      cardWith({ id: 'every', intervals: [{ counter: 'services', every: 1, tolerance: 0 }] }),
+      cardWith({ id: 'second', intervals: [{ counter: 'services', every: 2, tolerance: 0 }] }),
+      cardWith({ id: 'round', kind: 'round', intervals: [{ counter: 'services', every: 1, tolerance: 0 }] }),
+    ]);
+    expect(groups.map(({ title, cards: own }) => [title, ...own.map((card) => card.id)])).toEqual([
+      ['Rounds', 'round'],
+      ['Every service', 'every'],
+      ['By distance', 'km'],
+      ['Other', 'days', 'second'],
+    ]);
+  });
+
+  it('leaves out empty groups', () => {
+    expect(groupCards([])).toEqual([]);
+  });
+});
+
+describe('a card in words', () => {
+  it('tells all its limits', () => {
+    const words = dueInWords({
+      intervals: [
+        { counter: 'stageMetres', every: 60_000, tolerance: 0 },
+        { counter: 'engineSeconds', every: 9000, tolerance: 0 },
+      ],
+      dateLimit: { dueAt: Date.UTC(2027, 2, 31) / 1000 },
+    });
+    expect(words).toBe('every 60 stage km or every 2.5 engine hours or by 2027-03-31');
+  });
+
+  it('tells minutes and people', () => {
+    expect(workInWords({ seconds: 240, people: 1 })).toBe('4 min × 1 person');
+    expect(workInWords({ seconds: 390, people: 2 })).toBe('6.5 min × 2 people');
+  });
+});

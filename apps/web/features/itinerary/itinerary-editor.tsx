@@ -1,0 +1,114 @@
+'use client';
+
+import { eventName, type ItineraryText, itineraryText, type Problem } from '@halfshaft/contract';
+import type { ItineraryProblem } from '@halfshaft/itinerary';
+import { type ReactNode, useRef, useState } from 'react';
+import { useForm } from 'react-hook-form';
+import { z } from 'zod';
+import { Button } from '@/components/button';
+import { Notice } from '@/components/notice';
+import { Sheet } from '@/components/sheet';
+import { Stack } from '@/components/stack';
+import { problemOf } from '@/lib/api';
+import { useKeptForm } from '@/lib/keep-typed';
+import { contractResolver } from '../events/contract-resolver';
+import { RestoredNotice } from '../events/restored-notice';
+import { setFieldProblems } from '../events/set-field-problems';
+import { SaveTrouble } from '../events/trouble';
+import { useFirstProblemFocus } from '../events/use-first-problem-focus';
+import { type CheckedText, checkText } from './check-text';
+import styles from './itinerary-editor.module.css';
+import { ItineraryFields } from './itinerary-fields';
+import { formToItinerary, type ItineraryForm } from './itinerary-form';
+import { LiveCheck } from './live-check';
+import { selectRow } from './select-row';
+import { useCheckedText } from './use-checked-text';
+
+const savedForm = z.object({ name: eventName, itinerary: itineraryText });
+
+export interface ItineraryEditorProps {
+  /** Names the form and what it is about, for keeping what is typed. */
+  keptAs: string;
+  start: ItineraryForm;
+  /** False where the name is settled already; `start.name` is then handed back. */
+  withName: boolean;
+  saveWords: string;
+  /** Sends it. Errors that only the server found come back as values, all others are thrown. */
+  onSave: (name: string, itinerary: ItineraryText) => Promise<{ ok: true } | { ok: false; problems: ItineraryProblem[] }>;
+  /** Below the button: what the last save did. */
+  outcome?: ReactNode;
+}
+
+/**
+ * Paste, check while typing, see what was understood, save. Used wherever an itinerary is written: a new event, a new
+ * version, an organiser's event. Errors stop the saving, warnings do not. Give it a `key` naming what it edits.
+ */
+export function ItineraryEditor(props: ItineraryEditorProps) {
+  const { keptAs, start, withName, saveWords, onSave, outcome } = props;
+  const form = useForm<ItineraryForm>({
+    defaultValues: start,
+    shouldFocusError: false,
+    resolver: contractResolver<ItineraryForm>(savedForm, toBody),
+  });
+  const kept = useKeptForm(keptAs, form);
+  const checked = useCheckedText(formToItinerary(form.watch()));
+  const box = useRef<HTMLTextAreaElement>(null);
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const [refused, setRefused] = useState<CheckedText | null>(null);
+  const { errors, submitCount, isSubmitting } = form.formState;
+  const element = useFirstProblemFocus(submitCount, Object.keys(errors).length > 0);
+  const shown = refused?.state === checked?.state ? (refused ?? checked) : checked;
+
+  const save = form.handleSubmit(async (values) => {
+    const body = toBody(values);
+    setProblem(null);
+    // Typing may not have paused since the last letter, so it is read once more.
+    const read = checkText(body.itinerary);
+    setRefused(read.state === 'good' ? null : read);
+    if (read.state !== 'good') return;
+    try {
+      const answer = await onSave(body.name, body.itinerary);
+      if (answer.ok) kept.clear();
+      else setRefused({ state: 'bad', problems: answer.problems });
+    } catch (error) {
+      setProblem(problemOf(error));
+      setFieldProblems(form, problemOf(error));
+    }
+  });
+
+  return (
+    <form noValidate onSubmit={save} ref={element}>
+      <div className={styles.halves}>
+        <Sheet>
+          <RestoredNotice
+            restored={kept.restored}
+            onStartAfresh={() => {
+              form.reset(start);
+              kept.clear();
+            }}
+          />
+          <ItineraryFields form={form} withName={withName} boxRef={box} />
+          {refused === null ? null : (
+            <Notice kind="problem" title="Not saved" spoken>
+              {refused.state === 'empty'
+                ? 'There is no itinerary yet. Paste it above.'
+                : 'The itinerary has errors. They are listed under “As it was read”; mend them and save again.'}
+            </Notice>
+          )}
+          <SaveTrouble problem={problem} />
+          <Stack across>
+            <Button type="submit" look="main" busy={isSubmitting} busyWords="Saving …">
+              {saveWords}
+            </Button>
+          </Stack>
+          {outcome}
+        </Sheet>
+        <LiveCheck checked={shown} onGoToRow={(row) => box.current && selectRow(box.current, row)} />
+      </div>
+    </form>
+  );
+}
+
+function toBody(values: ItineraryForm) {
+  return { name: values.name, itinerary: formToItinerary(values) };
+}

@@ -1,0 +1,39 @@
+import type { EventReplica } from '@halfshaft/contract';
+import { type CardVerdict, type JobCard, judgeService, type LastDone } from '@halfshaft/lifing';
+import { lastDoneOf, runsOf, type Task, taskOf, type WorkState } from '@halfshaft/worklog';
+import type { Visit } from './visit';
+
+/** A card as it stands at one service. */
+export interface JudgedCard {
+  card: JobCard;
+  judged: CardVerdict;
+  /** Before this service; null: before the event, nothing carried. */
+  lastDone: LastDone | null;
+  task: Task;
+}
+
+/**
+ * Every card of the car at this service, the most urgent first. What was done at this very service, or later, does not
+ * count here: a card that was due stays in its place and shows as done, so that the list does not jump under a thumb.
+ */
+export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit): JudgedCard[] {
+  const { entry, services, service, serviceIndex } = visit;
+  const before = services.slice(0, serviceIndex);
+  const lastDone = lastDoneOf(state.tasks.values(), before, entry.entryId, entry.carried);
+  const verdicts = judgeService({
+    itinerary: replica.itinerary,
+    services,
+    serviceIndex,
+    position: entry.startPosition,
+    cards: entry.cards,
+    lastDone,
+    runs: runsOf(state.stages.values(), entry.entryId),
+    plannedConditions: new Map(),
+  });
+  return verdicts.flatMap((judged) => {
+    const card = entry.cards.find((each) => each.id === judged.cardId);
+    if (!card) return [];
+    const ref = { entryId: entry.entryId, serviceId: service.id, source: { kind: 'card', cardId: card.id } } as const;
+    return [{ card, judged, lastDone: lastDone.get(card.id) ?? null, task: taskOf(state, ref, card) }];
+  });
+}

@@ -1,0 +1,52 @@
+import { spawn } from 'node:child_process';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import type { TestDatabase } from '@halfshaft/store/embedded';
+import { SECRET } from '../support/house';
+
+const API_FOLDER = resolve(import.meta.dirname, '../../apps/api');
+
+export interface ApiProcess {
+  url: string;
+  stop(): Promise<void>;
+}
+
+/** The API's own entry in a process of its own, on a database that others use at the same time. */
+export async function startApiProcess(database: TestDatabase): Promise<ApiProcess> {
+  const pages = await mkdtemp(join(tmpdir(), 'halfshaft-pages-'));
+  await writeFile(join(pages, '404.html'), '<!doctype html><title>Not here</title>');
+  const child = spawn(process.execPath, ['--import', 'tsx', 'src/main.ts'], {
+    cwd: API_FOLDER,
+    stdio: ['ignore', 'pipe', 'inherit'],
+    env: {
+      ...process.env,
+      DATABASE_APP_URL: database.appUrl,
+      DATABASE_AUTH_URL: database.authUrl,
+      DATABASE_POOL_SIZE: '6',
+      SIGN_IN_SECRET: SECRET,
+      PUBLIC_URL: 'http://localhost',
+      HOST: '127.0.0.1',
+      PORT: '0',
+      WEB_FOLDER: pages,
+    },
+  });
+  const exited = new Promise<void>((done) => child.once('exit', () => done()));
+  const url = await new Promise<string>((done, fail) => {
+    let said = '';
+    child.stdout.on('data', (chunk: Buffer) => {
+      said += chunk.toString();
+      const found = /listens on (\S+)/.exec(said)?.[1];
+      if (found) done(found);
+    });
+    exited.then(() => fail(new Error(`The API process ended before it listened. It said: ${said}`)));
+  });
+  return {
+    url,
+    async stop() {
+      child.kill('SIGTERM');
+      await exited;
+      await rm(pages, { recursive: true, force: true });
+    },
+  };
+}
