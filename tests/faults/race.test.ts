@@ -163,5 +163,7 @@ function shuffled<T>(items: T[], seed: number): T[] {
 
 function report(what: string, startedAt: number, actions: number): void {
   const seconds = (performance.now() - startedAt) / 1000;
-  console.log(`${what}: ${actions} actions in ${seconds.toFixed(1)} s, ${(actions / seconds).toFixed(0)} a second`);
+  console.log(
+    `${what}: ${actions} actions in ${seconds.toFixed(1)} s, ${(actions / seconds).toFixed(0)} a second`,
+  );
 }

@@ -23,13 +23,11 @@ export async function hashTables(database: TestDatabase): Promise<Record<string,
     `SELECT relname AS name FROM pg_class
      WHERE relnamespace = 'public'::regnamespace AND relkind = 'r' AND relname <> '_prisma_migrations' ORDER BY relname`,
   );
-  const hashes: Record<string, string> = {};
-  for (const { name } of tables) {
-    const [row] = await askOwner<{ hash: string }>(
-      database,
-      `SELECT count(*) || ' rows ' || md5(coalesce(string_agg(t::text, '|' ORDER BY t::text), '')) AS hash FROM "${name}" t`,
-    );
-    hashes[name] = row?.hash ?? '';
-  }
-  return hashes;
+  const hashes = tables.map(
+    ({ name }) =>
+      `SELECT '${name}' AS name, count(*) || ' rows ' || md5(coalesce(string_agg(t::text, '|' ORDER BY t::text), '')) AS hash
+       FROM "${name}" t`,
+  );
+  const rows = await askOwner<{ name: string; hash: string }>(database, hashes.join(' UNION ALL '));
+  return Object.fromEntries(rows.map((row) => [row.name, row.hash]));
 }

@@ -6,9 +6,9 @@ export type Answer = { ok: true; value: unknown } | { ok: false; code: string; m
 /** Calls the procedure `noun.verb` and turns what it throws into an answer. */
 export async function ask(caller: Caller, path: string, input: unknown): Promise<Answer> {
   const [noun = '', verb = ''] = path.split('.');
-  const procedures = (caller as unknown as Record<string, Record<string, (input: unknown) => Promise<unknown>>>)[
-    noun
-  ];
+  const procedures = (
+    caller as unknown as Record<string, Record<string, (input: unknown) => Promise<unknown>>>
+  )[noun];
   const procedure = procedures?.[verb];
   if (!procedure) throw new Error(`There is no procedure ${path}.`);
   try {

@@ -35,7 +35,13 @@ export interface World {
   token: string;
   snagId: string;
   actionId: string;
-  organiser: { userId: string; caller: Caller; organiserId: string; publishedEventId: string; draftId: string };
+  organiser: {
+    userId: string;
+    caller: Caller;
+    organiserId: string;
+    publishedEventId: string;
+    draftId: string;
+  };
 }
 
 export async function foundWorld(house: House): Promise<World> {

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { buildApp } from '@halfshaft/api/app';
 import { createAuth } from '@halfshaft/api/auth';
-import { openLiveLog } from '@halfshaft/api/live';
+import { type LiveLog, openLiveLog } from '@halfshaft/api/live';
 import type { PageSource } from '@halfshaft/api/pages';
 import { callAppRouter, type DemoApi } from '@halfshaft/api/router';
 import { openStore, type Store } from '@halfshaft/store';
@@ -15,6 +15,7 @@ export interface House {
   database: TestDatabase;
   store: Store;
   app: FastifyInstance;
+  live: LiveLog;
   /** Where the front door listens. */
   url: string;
   /** Milliseconds; a test may set it. */
@@ -53,6 +54,7 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     database,
     store,
     app,
+    live,
     url,
     clock,
     callAs: (userId) => callAppRouter({ store, clock, account: { userId, isAnonymous: false } }),

@@ -1,6 +1,7 @@
 import { fromNodeHeaders } from 'better-auth/node';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type { Auth } from './auth';
+import { mendText } from './mend-text';
 import type { Account } from './trpc';
 
 /** `/auth/*`: the sign-in library's own endpoints. */
@@ -31,6 +32,6 @@ function toWebRequest(request: FastifyRequest): Request {
   // Throttling counts by this address; whatever the client claims to be is overwritten.
   headers.set('x-halfshaft-ip', request.ip);
   const url = new URL(request.url, `${request.protocol}://${request.host}`);
-  const body = request.method === 'GET' ? null : JSON.stringify(request.body ?? {});
+  const body = request.method === 'GET' ? null : JSON.stringify(mendText(request.body ?? {}));
   return new Request(url, { method: request.method, headers, body });
 }

@@ -26,6 +26,13 @@ const TRPC_CODE = {
 } as const satisfies Record<ErrorCode, TRPCError['code']>;
 
 export const UNKNOWN_SENTENCE = 'That does not exist, or it is not yours. Go back and choose again.';
+/** The request never became a call: broken JSON, none at all, a change asked for by GET. */
+const UNREADABLE: ReadonlySet<TRPCError['code']> = new Set([
+  'PARSE_ERROR',
+  'BAD_REQUEST',
+  'METHOD_NOT_SUPPORTED',
+  'UNSUPPORTED_MEDIA_TYPE',
+]);
 const UNEXPECTED_SENTENCE = 'Something went wrong on our side. Nothing was changed. Try again in a moment.';
 
 /** What a client is told of an error. Only sentences made for people leave the server. */
@@ -35,7 +42,7 @@ export function toProblem(error: TRPCError): Problem {
   if (cause instanceof NotAMember) return { code: 'unknown', message: UNKNOWN_SENTENCE, fields: [] };
   if (cause instanceof ZodError && error.code === 'BAD_REQUEST') return inputProblem(cause);
   if (error.code === 'NOT_FOUND') return { code: 'unknown', message: UNKNOWN_SENTENCE, fields: [] };
-  if (error.code === 'PARSE_ERROR' || error.code === 'BAD_REQUEST') {
+  if (UNREADABLE.has(error.code)) {
     return {
       code: 'badInput',
       message: 'What was sent could not be read. Reload the page and try again.',
@@ -50,14 +57,18 @@ function inputProblem(error: ZodError): Problem {
   return { code: 'badInput', message: fields[0]?.message ?? 'Something typed is not right.', fields };
 }
 
-/** Gives an error thrown by a service the transport's code for it. */
+/**
+ * Gives an error thrown by a service the transport's code for it. One that has a code already keeps it: input that does
+ * not fit is the caller's to mend, the same misfit in an answer is ours.
+ */
 export function toTrpcError(error: unknown): TRPCError {
-  if (error instanceof AppError)
-    return new TRPCError({ code: TRPC_CODE[error.code], message: error.message, cause: error });
-  if (error instanceof NotAMember)
-    return new TRPCError({ code: 'NOT_FOUND', message: UNKNOWN_SENTENCE, cause: error });
-  if (error instanceof TRPCError) return error;
-  return new TRPCError({ code: 'INTERNAL_SERVER_ERROR', message: UNEXPECTED_SENTENCE, cause: error });
+  if (error instanceof TRPCError && error.code !== 'INTERNAL_SERVER_ERROR') return error;
+  const cause = error instanceof TRPCError ? error.cause : error;
+  if (cause instanceof AppError)
+    return new TRPCError({ code: TRPC_CODE[cause.code], message: cause.message, cause });
+  if (cause instanceof NotAMember)
+    return new TRPCError({ code: 'NOT_FOUND', message: UNKNOWN_SENTENCE, cause });
+  return new TRPCError({ code: 'INTERNAL_SERVER_ERROR', message: UNEXPECTED_SENTENCE, cause });
 }
 
 /** For a row that is not there, or not inside the caller's fence: one answer for both. */

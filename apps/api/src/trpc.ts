@@ -4,6 +4,7 @@ import { initTRPC } from '@trpc/server';
 import { z } from 'zod';
 import type { Clock } from './clock';
 import { AppError, toProblem, toTrpcError } from './errors';
+import { mendText } from './mend-text';
 
 /** The account behind the request. Not a person of a team: that is found inside the fence. */
 export interface Account {
@@ -29,15 +30,19 @@ const t = initTRPC.context<Context>().create({
 /** Services throw `AppError`; here it gets the transport's code, once for all procedures. */
 const coded = t.middleware(async ({ next }) => {
   const result = await next();
-  if (!result.ok) throw toTrpcError(result.error.cause ?? result.error);
+  if (!result.ok) throw toTrpcError(result.error);
   return result;
 });
+
+const mended = t.middleware(({ next, getRawInput }) =>
+  next({ getRawInput: async () => mendText(await getRawInput()) }),
+);
 
 export const router = t.router;
 export const createCaller = t.createCallerFactory;
 
 /** For anyone, signed in or not. */
-export const publicProcedure = t.procedure.use(coded);
+export const publicProcedure = t.procedure.use(coded).use(mended);
 
 /** For a signed-in account. Belonging to a team or organiser is proved by `withTeam` and `asOrganiser`, not here. */
 export const accountProcedure = publicProcedure.use(({ ctx, next }) => {
@@ -77,10 +82,6 @@ export const tenantlessProcedure = accountProcedure.use(({ ctx, next }) =>
 
 /** tRPC hands errors on as values; the transaction must see them thrown to roll back. */
 function orThrow<R extends { ok: boolean }>(result: R): R {
-  if (!result.ok && 'error' in result) throw toTrpcError(errorOf(result.error));
+  if (!result.ok && 'error' in result) throw toTrpcError(result.error);
   return result;
-}
-
-function errorOf(error: unknown): unknown {
-  return error instanceof Error && error.cause ? error.cause : error;
 }

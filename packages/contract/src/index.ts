@@ -1,3 +1,5 @@
+import './without-eval';
+
 export * from './car';
 export * from './card';
 export * from './event';

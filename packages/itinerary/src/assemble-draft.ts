@@ -18,6 +18,8 @@ export interface ItineraryTableOptions {
   startIntervalSeconds?: number;
   /** Time control to stage start where neither a gap nor both times are printed. 180 unless given. */
   defaultGapSeconds?: number;
+  /** Whom the printed times are for: position 1 unless given, or a notional car 0 one interval ahead of it. */
+  printedFor?: 'carZero' | 'positionOne';
 }
 
 export interface Assembly {

@@ -1,7 +1,7 @@
 import type { Draft, DraftProblem } from './draft';
 import { excerpt } from './excerpt';
 
-const ID = { stage: /^SSS?\d{1,3}[A-Z]?$/, control: /^(?:TC\d{1,3}[A-Z]{0,2}|RZ\d{1,3}[A-Z]?)$/ };
+const ID = { stage: /^SSS?\d{1,3}[A-Z]?$/, control: /^(?:(?:[AM]?TC|MC)\d{1,3}[A-Z]{0,2}|RZ\d{1,3}[A-Z]?)$/ };
 
 /** Names of controls and stages: well formed, used once, and a stage that repeats another names one before it. */
 export function checkNames(draft: Draft): DraftProblem[] {

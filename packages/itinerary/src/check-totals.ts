@@ -55,7 +55,15 @@ function checkSumRow(
 ): ItineraryProblem[] {
   const leg = pointsAbove.at(-1)?.leg;
   const ofLeg = pointsAbove.filter((point) => point.leg === leg);
-  const scopes = { leg: [ofLeg], event: [pointsAbove], either: [ofLeg, pointsAbove] }[total.scope];
+  const section = pointsAbove.at(-1)?.section;
+  const ofSection = pointsAbove.filter((point) => point.section === section);
+  const scopes = {
+    section: [ofSection],
+    leg: [ofLeg],
+    event: [pointsAbove],
+    either: [ofLeg, pointsAbove],
+    any: [ofSection, ofLeg, pointsAbove],
+  }[total.scope];
   const figures: [ColumnKey, number | null, (points: readonly DraftPoint[]) => number | null][] = [
     ['stageKm', total.stageMetres, (points) => sumOf(points, ['stage'])],
     ['roadKm', total.roadMetres, (points) => sumOf(points, ['control'])],

@@ -26,8 +26,8 @@ export type {
   StageRun,
   StartBlock,
 } from './model';
-export type { ParsedItinerary } from './parse-itinerary-table';
 export { parseItineraryTable } from './parse-itinerary-table';
+export type { ParsedItinerary } from './parsed-itinerary';
 export type { ItineraryProblemCode } from './problem-code';
 // The way and what is gathered along it
 export type { RouteCounters } from './route-counters';

@@ -11,6 +11,14 @@ export type ItineraryProblemCode =
   | 'column-unknown'
   // One row or cell
   | 'too-many-cells'
+  | 'headings-assumed'
+  | 'road-column-missing'
+  | 'line-left-out'
+  | 'id-assumed'
+  | 'figure-missing'
+  | 'untimed-road-added'
+  | 'weekday-differs'
+  | 'printed-for-car-zero'
   | 'decimal-comma'
   | 'unknown-row-kind'
   | 'leg-date-malformed'
@@ -64,6 +72,14 @@ export type ItineraryProblemCode =
 /** Which problems are told but do not stop saving. All others do. */
 export const WARNING_CODES: ReadonlySet<ItineraryProblemCode> = new Set<ItineraryProblemCode>([
   'column-unknown',
+  'headings-assumed',
+  'road-column-missing',
+  'line-left-out',
+  'id-assumed',
+  'figure-missing',
+  'untimed-road-added',
+  'weekday-differs',
+  'printed-for-car-zero',
   'role-unclear',
   'total-differs',
   'stage-control-number',

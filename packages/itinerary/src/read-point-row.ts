@@ -7,7 +7,7 @@ import type { ColumnKey } from './table-columns';
 import type { PointRow } from './table-row';
 
 const STAGE_ID = /^(?:SS|SSS|STAGE)(\d{1,3}[A-Z]?)$/;
-const CONTROL_ID = /^TC\d{1,3}[A-Z]{0,2}$/;
+const CONTROL_ID = /^(?:[AM]?TC|MC)\d{1,3}[A-Z]{0,2}$/;
 const REFUEL_ID = /^(?:RZ|REFUEL|REFUELLING|FUEL)(\d{0,3}[A-Z]?)$/;
 
 const DURATION_TO_DO = 'Write hours and minutes as 0:44.';

@@ -1,5 +1,6 @@
 import type { TableHeader } from './find-header';
 import type { ItineraryProblem } from './model';
+import { nameRefuels } from './name-refuels';
 import { readLeg, readTotal } from './read-leg-row';
 import { readPoint } from './read-point-row';
 import { createRowReader, type RowReader, tellAt } from './row-reader';
@@ -68,17 +69,4 @@ function readRow(cells: string[], row: number, reader: RowReader): TableRow | nu
   if (/^(?:leg|day)(?![a-z])/i.test(first))
     return readLeg(cells.filter((cell) => cell !== '').join(' '), row, reader);
   return readPoint(row, reader);
-}
-
-/** A refuel printed without a number gets the lowest one that is free: every control needs a name of its own. */
-function nameRefuels(rows: TableRow[]): void {
-  const taken = new Set(rows.flatMap((row) => (row.type === 'point' ? [row.id] : [])));
-  let number = 1;
-  for (const row of rows) {
-    if (row.type !== 'point' || row.id !== 'RZ') continue;
-    while (taken.has(`RZ${number}`)) number += 1;
-    row.name = row.name === 'RZ' ? `RZ${number}` : row.name;
-    row.id = `RZ${number}`;
-    taken.add(row.id);
-  }
 }

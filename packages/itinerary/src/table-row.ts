@@ -51,8 +51,8 @@ export interface LegRow {
 export interface TotalRow {
   type: 'total';
   row: number;
-  /** A plain "Total" may be the leg's or the event's. */
-  scope: 'leg' | 'event' | 'either';
+  /** A plain "Total" may be the leg's or the event's (`either`), or the section's as well (`any`). */
+  scope: 'section' | 'leg' | 'event' | 'either' | 'any';
   stageMetres: number | null;
   roadMetres: number | null;
   totalMetres: number | null;

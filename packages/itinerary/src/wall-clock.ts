@@ -40,6 +40,16 @@ export function isCalendarDate(date: string): boolean {
   return day <= Temporal.PlainYearMonth.from({ year, month }).daysInMonth;
 }
 
+/** The weekday of a date, from Monday 1 to Sunday 7. */
+export function weekdayOfDate(date: string): number {
+  return Temporal.PlainDate.from(date).dayOfWeek;
+}
+
+/** Whole days from one date to another, below 0 when it goes back. */
+export function daysBetween(from: string, to: string): number {
+  return Temporal.PlainDate.from(from).until(to, { largestUnit: 'days' }).days;
+}
+
 /** What a time of day on a date means in a zone. */
 export function instantsOf(date: string, clock: WallClock, timeZone: string): WallInstants {
   const wall = Temporal.PlainDate.from(date).toPlainDateTime().add({ seconds: clock.secondOfDay });

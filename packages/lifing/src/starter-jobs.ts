@@ -21,7 +21,7 @@ export function starterJobs(drive: Drive, surface: Surface): JobCard[] {
   ];
 }
 
-function wheelNuts(): JobCard {
+export function wheelNuts(): JobCard {
   return starterCard({
     id: 'wheel-nuts',
     name: 'Wheel nuts: torque',
@@ -47,7 +47,7 @@ function wheelNuts(): JobCard {
   });
 }
 
-function oilLevel(): JobCard {
+export function oilLevel(): JobCard {
   return starterCard({
     id: 'oil-level',
     name: 'Engine oil level',
@@ -70,7 +70,7 @@ function oilLevel(): JobCard {
   });
 }
 
-function airFilter(): JobCard {
+export function airFilter(): JobCard {
   return starterCard({
     id: 'air-filter',
     name: 'Air filter: clean or change',
@@ -85,7 +85,7 @@ function airFilter(): JobCard {
   });
 }
 
-function frontPads(surface: Surface): JobCard {
+export function frontPads(surface: Surface): JobCard {
   return starterCard({
     id: 'front-pads',
     name: 'Front brake pads: change',
@@ -113,7 +113,7 @@ function frontPads(surface: Surface): JobCard {
   });
 }
 
-function gearboxOil(): JobCard {
+export function gearboxOil(): JobCard {
   return starterCard({
     id: 'gearbox-oil',
     name: 'Gearbox oil level',
@@ -178,7 +178,7 @@ function spareAndTools(): JobCard {
   });
 }
 
-function walkRound(): JobCard {
+export function walkRound(): JobCard {
   return starterCard({
     id: 'walk-round',
     name: 'Final walk-round',

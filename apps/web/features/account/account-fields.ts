@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '@/lib/zod';
 
 export const LEAST_PASSWORD = 10;
 export const MOST_PASSWORD = 200;
@@ -9,7 +9,7 @@ export const signInForm = z.object({
   email,
   password: z.string().min(1, 'The password is empty. Type it in.'),
 });
-export type SignInForm = z.infer<typeof signInForm>;
+export type SignInValues = z.infer<typeof signInForm>;
 
 export const signUpForm = z.object({
   name: z
@@ -23,4 +23,4 @@ export const signUpForm = z.object({
     .min(LEAST_PASSWORD, `The password is too short. Use at least ${LEAST_PASSWORD} characters.`)
     .max(MOST_PASSWORD, `The password is too long. Use at most ${MOST_PASSWORD} characters.`),
 });
-export type SignUpForm = z.infer<typeof signUpForm>;
+export type SignUpValues = z.infer<typeof signUpForm>;

@@ -11,8 +11,3 @@ export function safeNext(next: string | null): string {
   // Control characters are dropped by browsers before an address is read, so "/\t/elsewhere" would lead away.
   return [...next].some((letter) => letter < ' ') ? HOME : next;
 }
-
-/** The address of the sign-in page that leads back to `here`. */
-export function signInHref(here: string): string {
-  return `/sign-in/?next=${encodeURIComponent(here)}`;
-}

@@ -13,7 +13,7 @@ import { TextField } from '@/components/text-field';
 import { useKeptForm } from '@/lib/keep-typed';
 import { signIn, useSession } from '@/lib/session';
 import styles from './account.module.css';
-import { type SignInForm, signInForm } from './account-fields';
+import { type SignInValues, signInForm } from './account-fields';
 import { safeNext } from './safe-next';
 import { SignedInAlready } from './signed-in-already';
 
@@ -22,7 +22,7 @@ export function SignIn() {
   const router = useRouter();
   const session = useSession();
   const [problem, setProblem] = useState<string | null>(null);
-  const form = useForm<SignInForm>({
+  const form = useForm<SignInValues>({
     resolver: zodResolver(signInForm),
     defaultValues: { email: '', password: '' },
   });
@@ -77,7 +77,7 @@ export function SignIn() {
       </p>
       <p className={styles.quiet}>
         You came by a link or a code from your team? Open it again: it needs no password. You forgot your
-        password? Whoever runs this server can make you a new one.
+        password? Ask whoever runs this server.
       </p>
     </div>
   );

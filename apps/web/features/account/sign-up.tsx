@@ -15,7 +15,7 @@ import { useKeptForm } from '@/lib/keep-typed';
 import { signUp, useSession } from '@/lib/session';
 import { KeepVisit } from '../visit/keep-visit';
 import styles from './account.module.css';
-import { LEAST_PASSWORD, type SignUpForm, signUpForm } from './account-fields';
+import { LEAST_PASSWORD, type SignUpValues, signUpForm } from './account-fields';
 import { safeNext } from './safe-next';
 import { SignedInAlready } from './signed-in-already';
 
@@ -36,7 +36,7 @@ export function SignUp() {
       {isKeeping ? (
         <p>First the account, then a few names; what you worked out stays on this device.</p>
       ) : null}
-      {account && !account.isHelper ? <SignedInAlready account={account} next={next} /> : null}
+      {account ? <SignedInAlready account={account} next={next} /> : null}
       <SignUpForm next={isKeeping ? null : next} />
       <p>
         You have an account?{' '}
@@ -53,7 +53,7 @@ export function SignUp() {
 function SignUpForm({ next }: { next: string | null }) {
   const router = useRouter();
   const [problem, setProblem] = useState<string | null>(null);
-  const form = useForm<SignUpForm>({
+  const form = useForm<SignUpValues>({
     resolver: zodResolver(signUpForm),
     defaultValues: { name: '', email: '', password: '' },
   });

@@ -3,8 +3,18 @@ import { Notice } from '@/components/notice';
 import type { Account } from '@/lib/session';
 
 export function SignedInAlready({ account, next }: { account: Account; next: string }) {
+  if (account.isHelper) {
+    return (
+      <Notice kind="warning" title="You came by a link">
+        <p>
+          Another sign-in on this device ends what the link let you into: afterwards you need a new link from
+          your team. <Link href="/home/">Stay as you are</Link>.
+        </p>
+      </Notice>
+    );
+  }
   return (
-    <Notice title={`Signed in as ${account.isHelper ? 'a helper' : account.name}`}>
+    <Notice title={`Signed in as ${account.name}`}>
       <p>
         <Link href={next}>Go on</Link>, or sign in below as someone else.
       </p>

@@ -18,7 +18,7 @@ import { type CardForm, NEW_CARD } from './card-form';
 import { cardToForm } from './card-to-form';
 import { EssentialFields } from './essential-fields';
 import { formToCard } from './form-to-card';
-import { MORE_FIELDS, MoreFields } from './more-fields';
+import { MoreFields } from './more-fields';
 import { placeCardProblem } from './place-card-problem';
 
 export interface CardEditorProps {
@@ -40,9 +40,6 @@ export function CardEditor({ teamId, carId, card, onSaved }: CardEditorProps) {
   const mutation = useMutation(api.card.save.mutationOptions());
   const { errors, submitCount } = form.formState;
   const element = useFirstProblemFocus(submitCount, Object.keys(errors).length > 0);
-  const problemBelow =
-    MORE_FIELDS.some((name) => errors[name] !== undefined) ||
-    form.watch('limits').some((_, index) => errors.limits?.[index]?.tolerance !== undefined);
 
   const save = form.handleSubmit(async (values) => {
     try {
@@ -66,7 +63,7 @@ export function CardEditor({ teamId, carId, card, onSaved }: CardEditorProps) {
           }}
         />
         <EssentialFields form={form} />
-        <Disclosure summary="More" startOpen={problemBelow}>
+        <Disclosure summary="More">
           <Stack>
             <MoreFields form={form} />
           </Stack>

@@ -9,9 +9,11 @@ import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
+import { Stack } from '@/components/stack';
 import { api } from '@/lib/api';
 import { carAddress } from '../events/addresses';
 import { LoadTrouble } from '../events/trouble';
+import { useTeam } from '../events/use-team';
 import { CardEditor } from './card-editor';
 import { RemoveCard } from './remove-card';
 
@@ -23,6 +25,7 @@ export interface EditCardPageProps {
 }
 
 export function EditCardPage({ teamId, car, cardId }: EditCardPageProps) {
+  const team = useTeam(teamId);
   const cards = useQuery(api.card.list.queryOptions({ teamId, carId: car.carId }));
   const back = <LinkButton href={carAddress(teamId, car.carId)}>Back to the cards</LinkButton>;
   if (cards.isPending) return <LoadingState words="Fetching the card …" />;
@@ -40,7 +43,13 @@ export function EditCardPage({ teamId, car, cardId }: EditCardPageProps) {
   return (
     <>
       <PageHeader title={card?.name ?? 'New card'} above={car.name} actions={back} />
-      <CardSheet teamId={teamId} carId={car.carId} card={card} />
+      {team?.mayManage === false ? (
+        <EmptyState title="Cards are for managers">
+          A manager of the team writes and changes them. You see them at each service.
+        </EmptyState>
+      ) : (
+        <CardSheet teamId={teamId} carId={car.carId} card={card} />
+      )}
     </>
   );
 }
@@ -61,7 +70,11 @@ function CardSheet({ teamId, carId, card }: { teamId: string; carId: string; car
   return (
     <Sheet>
       <CardEditor teamId={teamId} carId={carId} card={card} onSaved={goBack} />
-      {card ? <RemoveCard teamId={teamId} card={card} onRemoved={goBack} /> : null}
+      {card ? (
+        <Stack across>
+          <RemoveCard teamId={teamId} card={card} onRemoved={goBack} />
+        </Stack>
+      ) : null}
     </Sheet>
   );
 }

@@ -3,6 +3,7 @@ import { starterCards } from '@halfshaft/lifing';
 import { describe, expect, it } from 'vitest';
 import { dueInWords, workInWords } from './card-words';
 import { groupCards } from './group-cards';
+import { limitInWords } from './limit-in-words';
 
 const cards = starterCards('four', 'gravel');
 const [first] = cards;
@@ -50,6 +51,12 @@ describe('a card in words', () => {
       dateLimit: { dueAt: Date.UTC(2027, 2, 31) / 1000 },
     });
     expect(words).toBe('every 60 stage km or every 2.5 engine hours or by 2027-03-31');
+  });
+
+  it('tells a limit that is still being typed', () => {
+    expect(limitInWords({ counter: 'services', every: '1' })).toBe('1 service');
+    expect(limitInWords({ counter: 'stageMetres', every: '62,5' })).toBe('62.5 stage km');
+    expect(limitInWords({ counter: 'stageMetres', every: '' })).toBe('… stage km');
   });
 
   it('tells minutes and people', () => {

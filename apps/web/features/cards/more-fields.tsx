@@ -6,23 +6,9 @@ import { TextField } from '@/components/text-field';
 import { COMBINE_CHOICES, CONDITION_WORDS } from './card-choices';
 import styles from './card-editor.module.css';
 import { type CardForm, CONDITION_NAMES } from './card-form';
+import { limitInWords } from './limit-in-words';
 import { ReadingFields } from './reading-fields';
 import { TickField } from './tick-field';
-import { COUNTER_UNITS } from './units';
-
-/** The names of the fields below: a problem in one of them opens the part they stand in. */
-export const MORE_FIELDS = [
-  'dueDate',
-  'conditions',
-  'combineConditions',
-  'readings',
-  'needsSignature',
-  'leastServiceMinutes',
-  'remoteAllowed',
-  'caution',
-  'tools',
-  'instruction',
-] as const satisfies readonly (keyof CardForm)[];
 
 export function MoreFields({ form }: { form: UseFormReturn<CardForm> }) {
   const { register, control, formState } = form;
@@ -94,7 +80,7 @@ function ToleranceFields({ form }: { form: UseFormReturn<CardForm> }) {
             // Limits have no name of their own; their place in the list is what the form knows them by.
             // biome-ignore lint/suspicious/noArrayIndexKey: see above
             key={index}
-            label={`Beyond ${limit.every || '…'} ${COUNTER_UNITS[limit.counter].label}`}
+            label={`Beyond ${limitInWords(limit)}`}
             error={formState.errors.limits?.[index]?.tolerance?.message}
             {...register(`limits.${index}.tolerance`)}
           />

@@ -49,8 +49,8 @@ function OneReading({ form, index, onRemove }: OneReadingProps) {
       <legend className={styles.itemLegend}>Reading {index + 1}</legend>
       <Stack>
         <TextField label="Name" error={errors?.name?.message} {...register(`${at}.name`)} />
+        <SelectField label="Kind" options={READING_KIND_OPTIONS} {...register(`${at}.kind`)} />
         <div className={styles.line}>
-          <SelectField label="Kind" options={READING_KIND_OPTIONS} {...register(`${at}.kind`)} />
           <TextField label="Unit" optional error={errors?.unit?.message} {...register(`${at}.unit`)} />
           <SelectField label="Written" options={DECIMAL_OPTIONS} {...register(`${at}.decimals`)} />
         </div>

@@ -79,9 +79,11 @@ export function AddCar({ teamId }: { teamId: string }) {
             {...form.register('starterCards')}
           />
           <SaveTrouble problem={create.error ? problemOf(create.error) : null} />
-          <Button type="submit" look="main" busy={create.isPending} busyWords="Adding …">
-            Add the car
-          </Button>
+          <Stack across>
+            <Button type="submit" look="main" busy={create.isPending} busyWords="Adding …">
+              Add the car
+            </Button>
+          </Stack>
         </Stack>
       </form>
     </Sheet>

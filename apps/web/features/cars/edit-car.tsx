@@ -75,6 +75,8 @@ export function EditCar({ teamId, car, open, onClose }: EditCarProps) {
             errors={form.formState.errors}
           />
           <SaveTrouble problem={update.error ? problemOf(update.error) : null} />
+          {/* Lets Enter on the keyboard send it: the visible button stands outside the form. */}
+          <button type="submit" hidden />
         </Stack>
       </form>
     </Dialog>

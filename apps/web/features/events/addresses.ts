@@ -10,6 +10,7 @@ export const carAddress = (team: string, car: string) => address('/car/', { team
 export const cardAddress = (team: string, car: string, card: string) => address('/car/', { team, car, card });
 /** One's teams with their events. */
 export const HOME_ADDRESS = '/home/';
+export const teamAddress = (team: string) => address(HOME_ADDRESS, { team });
 export const newEventAddress = (team: string) => address('/event/new/', { team });
 export const eventAddress = (team: string, event: string) => address('/event/', { team, event });
 export const itineraryAddress = (team: string, event: string) =>

@@ -3,7 +3,14 @@
 import type { ReactNode } from 'react';
 import { Stack } from '@/components/stack';
 import { PageFrame } from '../frame/page-frame';
-import { eventAddress, HOME_ADDRESS, itineraryAddress, logAddress, peopleAddress } from './addresses';
+import {
+  eventAddress,
+  HOME_ADDRESS,
+  itineraryAddress,
+  logAddress,
+  peopleAddress,
+  teamAddress,
+} from './addresses';
 import { BadAddress } from './trouble';
 import { useQueryId } from './use-query-id';
 
@@ -28,7 +35,7 @@ export function EventPage({ children }: { children: (ids: EventIds) => ReactNode
     { href: itineraryAddress(teamId, eventId), label: 'Itinerary' },
     { href: logAddress(teamId, eventId), label: 'Log' },
     { href: peopleAddress(teamId), label: 'People' },
-    { href: HOME_ADDRESS, label: 'Home' },
+    { href: teamAddress(teamId), label: 'Home' },
   ];
   return (
     <PageFrame homeHref={HOME_ADDRESS} links={links}>

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import { Stack } from '@/components/stack';
 import { PageFrame } from '../frame/page-frame';
-import { carsAddress, HOME_ADDRESS, newEventAddress, peopleAddress } from './addresses';
+import { carsAddress, HOME_ADDRESS, newEventAddress, peopleAddress, teamAddress } from './addresses';
 import { BadAddress } from './trouble';
 import { useQueryId } from './use-query-id';
 import { useTeam } from './use-team';
@@ -24,9 +24,9 @@ export function TeamPage({ children }: { children: (teamId: string) => ReactNode
 function TeamFrame({ teamId, children }: { teamId: string; children: ReactNode }) {
   const team = useTeam(teamId);
   const links = [
-    { href: HOME_ADDRESS, label: 'Home' },
+    { href: teamAddress(teamId), label: 'Home' },
     { href: carsAddress(teamId), label: 'Cars' },
-    { href: newEventAddress(teamId), label: 'New event' },
+    ...(team?.mayManage ? [{ href: newEventAddress(teamId), label: 'New event' }] : []),
     { href: peopleAddress(teamId), label: 'People' },
   ];
   return (

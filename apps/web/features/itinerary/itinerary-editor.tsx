@@ -4,13 +4,13 @@ import { eventName, type ItineraryText, itineraryText, type Problem } from '@hal
 import type { ItineraryProblem } from '@halfshaft/itinerary';
 import { type ReactNode, useRef, useState } from 'react';
 import { useForm } from 'react-hook-form';
-import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Notice } from '@/components/notice';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { problemOf } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
+import { z } from '@/lib/zod';
 import { contractResolver } from '../events/contract-resolver';
 import { RestoredNotice } from '../events/restored-notice';
 import { setFieldProblems } from '../events/set-field-problems';
@@ -34,42 +34,52 @@ export interface ItineraryEditorProps {
   withName: boolean;
   saveWords: string;
   /** Sends it. Errors that only the server found come back as values, all others are thrown. */
-  onSave: (name: string, itinerary: ItineraryText) => Promise<{ ok: true } | { ok: false; problems: ItineraryProblem[] }>;
+  onSave: (
+    name: string,
+    itinerary: ItineraryText,
+  ) => Promise<{ ok: true } | { ok: false; problems: ItineraryProblem[] }>;
   /** Below the button: what the last save did. */
   outcome?: ReactNode;
 }
 
 /**
  * Paste, check while typing, see what was understood, save. Used wherever an itinerary is written: a new event, a new
- * version, an organiser's event. Errors stop the saving, warnings do not. Give it a `key` naming what it edits.
+ * version, an organiser's event. Errors stop the saving, warnings do not. Give it a `key` naming the event.
  */
 export function ItineraryEditor(props: ItineraryEditorProps) {
   const { keptAs, start, withName, saveWords, onSave, outcome } = props;
   const form = useForm<ItineraryForm>({
-    defaultValues: start,
+    // Follows `start` when another version arrives, except where something was typed.
+    values: start,
+    resetOptions: { keepDirtyValues: true },
     shouldFocusError: false,
     resolver: contractResolver<ItineraryForm>(savedForm, toBody),
   });
   const kept = useKeptForm(keptAs, form);
-  const checked = useCheckedText(formToItinerary(form.watch()));
+  const written = formToItinerary(form.watch());
+  const checked = useCheckedText(written);
   const box = useRef<HTMLTextAreaElement>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
-  const [refused, setRefused] = useState<CheckedText | null>(null);
+  const [refused, setRefused] = useState<{ written: string; checked: CheckedText } | null>(null);
   const { errors, submitCount, isSubmitting } = form.formState;
   const element = useFirstProblemFocus(submitCount, Object.keys(errors).length > 0);
-  const shown = refused?.state === checked?.state ? (refused ?? checked) : checked;
+  // A refusal counts for the text it was said of, and is gone with the next letter.
+  const stopped = refused?.written === JSON.stringify(written) ? refused.checked : null;
 
   const save = form.handleSubmit(async (values) => {
     const body = toBody(values);
+    const refuse = (why: CheckedText) =>
+      setRefused({ written: JSON.stringify(body.itinerary), checked: why });
     setProblem(null);
     // Typing may not have paused since the last letter, so it is read once more.
     const read = checkText(body.itinerary);
-    setRefused(read.state === 'good' ? null : read);
-    if (read.state !== 'good') return;
+    if (read.state !== 'good') return refuse(read);
     try {
       const answer = await onSave(body.name, body.itinerary);
-      if (answer.ok) kept.clear();
-      else setRefused({ state: 'bad', problems: answer.problems });
+      if (answer.ok) {
+        form.reset(values);
+        kept.clear();
+      } else refuse({ state: 'bad', problems: answer.problems });
     } catch (error) {
       setProblem(problemOf(error));
       setFieldProblems(form, problemOf(error));
@@ -88,9 +98,9 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
             }}
           />
           <ItineraryFields form={form} withName={withName} boxRef={box} />
-          {refused === null ? null : (
+          {stopped === null ? null : (
             <Notice kind="problem" title="Not saved" spoken>
-              {refused.state === 'empty'
+              {stopped.state === 'empty'
                 ? 'There is no itinerary yet. Paste it above.'
                 : 'The itinerary has errors. They are listed under “As it was read”; mend them and save again.'}
             </Notice>
@@ -103,7 +113,10 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
           </Stack>
           {outcome}
         </Sheet>
-        <LiveCheck checked={shown} onGoToRow={(row) => box.current && selectRow(box.current, row)} />
+        <LiveCheck
+          checked={stopped ?? checked}
+          onGoToRow={(row) => box.current && selectRow(box.current, row)}
+        />
       </div>
     </form>
   );

@@ -92,9 +92,8 @@ function ZoneField({ form }: { form: UseFormReturn<ItineraryForm> }) {
 function MoreSettings({ form }: { form: UseFormReturn<ItineraryForm> }) {
   const { register, formState } = form;
   const errors = formState.errors.itinerary;
-  const problemBelow = errors?.startIntervalSeconds !== undefined || errors?.defaultGapSeconds !== undefined;
   return (
-    <Disclosure summary="More: how the times are meant" startOpen={problemBelow}>
+    <Disclosure summary="More: how the times are meant">
       <Stack>
         <ChoiceGroup
           label="The road after a stage is timed"

@@ -21,7 +21,8 @@ export function LiveCheck({ checked, onGoToRow }: LiveCheckProps) {
       {problems.length > 0 ? <ProblemList problems={problems} onGoToRow={onGoToRow} /> : null}
       {checked?.state === 'settings' ? (
         <Notice kind="warning">
-          The table cannot be read before the first day, the time zone and the settings under “More” are right.
+          The table cannot be read before the first day, the time zone and the settings under “More” are
+          right.
         </Notice>
       ) : null}
       {checked?.state === 'good' ? <ReadResult itinerary={checked.itinerary} /> : null}

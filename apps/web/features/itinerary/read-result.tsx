@@ -4,9 +4,19 @@ import { type ReadPoint, readLegs, serviceInWords, totalsInWords } from './read-
 import styles from './read-result.module.css';
 
 const COLUMNS: readonly TableColumn<ReadPoint>[] = [
-  { key: 'name', heading: 'Point', cell: (row) => row.name, leads: true },
+  {
+    key: 'name',
+    heading: 'First car, point',
+    leads: true,
+    // In one cell, so that a point takes two lines of a phone and not three.
+    cell: (row) => (
+      <span className={styles.point}>
+        <span className={styles.clock}>{row.clock}</span>
+        <span>{row.name}</span>
+      </span>
+    ),
+  },
   { key: 'what', heading: 'What', cell: (row) => row.what },
-  { key: 'clock', heading: 'First car', cell: (row) => row.clock, figures: true },
 ];
 
 /** What was understood, to be held beside the printed itinerary. */

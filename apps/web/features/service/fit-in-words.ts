@@ -40,7 +40,10 @@ function statement(needed: number, most: number, likely: number): string {
 
 function tooLong({ name, seconds }: FitQuestion['cards'][number], clockSeconds: number): string | null {
   if (seconds <= clockSeconds) return null;
-  const [needs, there] = [Math.ceil(seconds / SECONDS_IN_MINUTE), Math.floor(clockSeconds / SECONDS_IN_MINUTE)];
+  const [needs, there] = [
+    Math.ceil(seconds / SECONDS_IN_MINUTE),
+    Math.floor(clockSeconds / SECONDS_IN_MINUTE),
+  ];
   return `${name} alone takes ${needs} min; the car stands still for ${there}.`;
 }
 

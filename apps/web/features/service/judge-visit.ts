@@ -33,7 +33,11 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
   return verdicts.flatMap((judged) => {
     const card = entry.cards.find((each) => each.id === judged.cardId);
     if (!card) return [];
-    const ref = { entryId: entry.entryId, serviceId: service.id, source: { kind: 'card', cardId: card.id } } as const;
+    const ref = {
+      entryId: entry.entryId,
+      serviceId: service.id,
+      source: { kind: 'card', cardId: card.id },
+    } as const;
     return [{ card, judged, lastDone: lastDone.get(card.id) ?? null, task: taskOf(state, ref, card) }];
   });
 }

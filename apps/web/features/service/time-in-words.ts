@@ -1,5 +1,5 @@
-import { type EpochSeconds, formatClock, formatDay, type Itinerary } from '@halfshaft/itinerary';
 import type { EventReplica } from '@halfshaft/contract';
+import { type EpochSeconds, formatClock, formatDay, type Itinerary } from '@halfshaft/itinerary';
 import type { ReasonNames } from '@halfshaft/lifing';
 import { serviceNameOf } from '../work/names';
 

@@ -14,7 +14,11 @@ export interface Visit {
 }
 
 /** The visit that a car and a service letter name, or null when the event has no such car or service. */
-export function findVisit(replica: EventReplica, entryId: string | null, letter: string | null): Visit | null {
+export function findVisit(
+  replica: EventReplica,
+  entryId: string | null,
+  letter: string | null,
+): Visit | null {
   const entry = entryId === null ? null : findEntry(replica, entryId);
   const services = servicesOf(replica.itinerary);
   const serviceIndex = services.findIndex((service) => service.id === letter);

@@ -5,9 +5,9 @@ import { useRef } from 'react';
 import type { UseFormReturn } from 'react-hook-form';
 import { Button } from '@/components/button';
 import { TextArea } from '@/components/text-area';
+import { rowRange } from '../itinerary/row-range';
 import { EXAMPLE_EVENT_NAME, EXAMPLE_ITINERARY } from './example-itinerary';
 import { ItineraryProblems } from './itinerary-problems';
-import { rowSpan } from './row-span';
 import type { VisitForm } from './visit-form';
 
 export interface ItineraryBoxProps {
@@ -32,7 +32,8 @@ export function ItineraryBox({ form, source, error, problems }: ItineraryBoxProp
   function fillInExample() {
     form.setValue('source', EXAMPLE_ITINERARY, { shouldDirty: true });
     form.setValue('eventName', EXAMPLE_EVENT_NAME, { shouldDirty: true });
-    box.current?.focus();
+    // The button goes away, so the keyboard needs another place; the table shows from its top.
+    if (box.current) selectRow(box.current, 1);
   }
 
   return (
@@ -63,7 +64,7 @@ export function ItineraryBox({ form, source, error, problems }: ItineraryBoxProp
 }
 
 function selectRow(box: HTMLTextAreaElement, row: number): void {
-  const { start, end, line } = rowSpan(box.value, row);
+  const { start, end, line } = rowRange(box.value, row);
   box.focus();
   box.setSelectionRange(start, end);
   // Browsers do not agree on scrolling to a selection that a script has made.

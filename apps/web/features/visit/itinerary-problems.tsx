@@ -1,6 +1,7 @@
 import type { ItineraryProblem } from '@halfshaft/itinerary';
 import { useId } from 'react';
 import { Notice } from '@/components/notice';
+import { errorsFirst, placeInWords } from '../itinerary/problem-words';
 import styles from './itinerary-problems.module.css';
 
 export interface ItineraryProblemsProps {
@@ -21,11 +22,13 @@ export function ItineraryProblems({ problems, onRow }: ItineraryProblemsProps) {
     <Notice kind={errors > 0 ? 'problem' : 'warning'} title={titleOf(errors, problems.length)}>
       {errors > 0 && onRow ? <p id={id}>Press one to jump to its row.</p> : null}
       <ul className={styles.list}>
-        {problems.slice(0, MOST_SHOWN).map((problem) => (
-          <li key={`${problem.row} ${problem.column} ${problem.code} ${problem.message}`}>
-            <ProblemLine problem={problem} onRow={onRow} />
-          </li>
-        ))}
+        {errorsFirst(problems)
+          .slice(0, MOST_SHOWN)
+          .map((problem) => (
+            <li key={`${problem.row} ${problem.column} ${problem.code} ${problem.message}`}>
+              <ProblemLine problem={problem} onRow={onRow} />
+            </li>
+          ))}
       </ul>
       {more > 0 ? <p>And {more} more. Mend these first.</p> : null}
     </Notice>
@@ -42,7 +45,7 @@ function ProblemLine({
   const { row, message } = problem;
   const words = (
     <>
-      <span className={styles.place}>{placeOf(problem)}</span> {message}
+      <span className={styles.place}>{placeInWords(problem)}:</span> {message}
     </>
   );
   if (row === null || !onRow) return <p className={styles.line}>{words}</p>;
@@ -56,14 +59,4 @@ function ProblemLine({
 function titleOf(errors: number, all: number): string {
   if (errors === 0) return all === 1 ? 'Read, with one remark' : `Read, with ${all} remarks`;
   return errors === 1 ? 'One thing to mend in the itinerary' : `${errors} things to mend in the itinerary`;
-}
-
-function placeOf({ row, column, field, severity }: ItineraryProblem): string {
-  const parts = [
-    row === null ? 'Whole table' : `Row ${row}`,
-    column === null ? null : `column ${column}`,
-    field,
-    severity === 'warning' ? 'remark' : null,
-  ];
-  return `${parts.filter(Boolean).join(', ')}:`;
 }

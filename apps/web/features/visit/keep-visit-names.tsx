@@ -7,9 +7,12 @@ import type { z } from 'zod';
 import { Button } from '@/components/button';
 import { Sheet } from '@/components/sheet';
 import { TextField } from '@/components/text-field';
+import { problemOf } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
-import { ProblemNotice } from '../account/problem-notice';
+import { SaveTrouble } from '../events/trouble';
 import styles from './keep-visit.module.css';
+
+export const KEPT_NAMES_KEY = 'keep-visit';
 
 const namesForm = keepVisitInput.pick({ teamName: true, personName: true, eventName: true });
 export type KeptNames = z.infer<typeof namesForm>;
@@ -23,7 +26,7 @@ interface KeepVisitNamesProps {
 
 export function KeepVisitNames({ names, busy, error, onKeep }: KeepVisitNamesProps) {
   const form = useForm<KeptNames>({ resolver: zodResolver(namesForm), defaultValues: names });
-  useKeptForm('keep-visit', form);
+  useKeptForm(KEPT_NAMES_KEY, form);
   const { errors } = form.formState;
   return (
     <Sheet>
@@ -46,7 +49,7 @@ export function KeepVisitNames({ names, busy, error, onKeep }: KeepVisitNamesPro
           error={errors.eventName?.message}
           {...form.register('eventName')}
         />
-        <ProblemNotice error={error} />
+        <SaveTrouble problem={error == null ? null : problemOf(error)} />
         <div>
           <Button type="submit" look="main" busy={busy} busyWords="Keeping it …">
             Keep it

@@ -14,7 +14,7 @@ import { KEPT_FORMS } from '@/lib/keep-typed';
 import { removeStored } from '@/lib/storage';
 import { ItineraryProblems } from './itinerary-problems';
 import styles from './keep-visit.module.css';
-import { KeepVisitNames, type KeptNames } from './keep-visit-names';
+import { KEPT_NAMES_KEY, KeepVisitNames, type KeptNames } from './keep-visit-names';
 import { useStoredVisit } from './use-stored-visit';
 import { VISIT_KEY } from './visit-form';
 
@@ -24,16 +24,19 @@ export function KeepVisit({ personName }: { personName: string }) {
   if (stored === undefined) return <LoadingState words="One moment …" />;
   if (stored === null) {
     return (
-      <EmptyState
-        title="There is nothing on this device to keep."
-        action={
-          <LinkButton look="main" href="/try/">
-            Plan a service
-          </LinkButton>
-        }
-      >
-        Plan a service first, on this device, or <Link href="/home/">go to your teams</Link>.
-      </EmptyState>
+      <div className={styles.page}>
+        <PageHeader title="Keep what you worked out" />
+        <EmptyState
+          title="There is nothing on this device to keep."
+          action={
+            <LinkButton look="main" href="/try/">
+              Plan a service
+            </LinkButton>
+          }
+        >
+          Plan a service first, on this device, or <Link href="/home/">go to your teams</Link>.
+        </EmptyState>
+      </div>
     );
   }
   return <KeepForm visit={stored.visit} names={{ teamName: '', personName, eventName: stored.eventName }} />;
@@ -47,7 +50,7 @@ function KeepForm({ visit, names }: { visit: Visit; names: KeptNames }) {
       onSuccess: async (answer) => {
         if (!answer.ok) return;
         setKept(true);
-        removeStored(KEPT_FORMS + VISIT_KEY);
+        for (const key of [VISIT_KEY, KEPT_NAMES_KEY]) removeStored(KEPT_FORMS + key);
         await queryClient.invalidateQueries(api.team.mine.queryFilter());
         router.replace(`/event/?team=${answer.teamId}&event=${answer.eventId}`);
       },

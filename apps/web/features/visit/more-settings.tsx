@@ -4,7 +4,7 @@ import { Disclosure } from '@/components/disclosure';
 import { NumberField } from '@/components/number-field';
 import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
-import { listTimeZones } from './time-zones';
+import { browserZone, browserZones, zoneOptions } from '../itinerary/time-zones';
 import type { VisitField, VisitForm } from './visit-form';
 
 export interface MoreSettingsProps {
@@ -40,7 +40,7 @@ export function MoreSettings({ form, problems, timeZone }: MoreSettingsProps) {
       />
       <SelectField
         label="Time zone of the event"
-        options={listTimeZones(timeZone).map((zone) => ({ value: zone, label: zone.replaceAll('_', ' ') }))}
+        options={zoneOptions(browserZones(), [timeZone, browserZone()])}
         error={problems.timeZone}
         {...register('timeZone')}
       />

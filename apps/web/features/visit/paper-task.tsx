@@ -1,4 +1,4 @@
-import type { ReadingSpec } from '@halfshaft/lifing';
+import type { JobCard, ReadingSpec } from '@halfshaft/lifing';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import styles from './service-paper.module.css';
 import type { SheetTask } from './sheet';
@@ -8,34 +8,40 @@ interface PaperTaskProps {
   task: SheetTask;
   /** Who else is at it. */
   partners: readonly number[];
+  isFirst: boolean;
 }
 
-/** One round or job with its boxes and lines. */
-export function PaperTask({ task, partners }: PaperTaskProps) {
-  const { card, reason } = task;
+/**
+ * One round or job with its boxes and lines. Work for several people stands in full with the first of them; the others
+ * are told where it is, so that a reading is written down once.
+ */
+export function PaperTask({ task, partners, isFirst }: PaperTaskProps) {
+  const { card } = task;
   return (
     <div className={styles.task}>
-      <h6 className={styles.taskName}>
-        <span className={styles.box} aria-hidden="true" />
-        <span>
-          {card.kind === 'round' ? `Round: ${card.name}` : card.name}
-          <span className={styles.facts}>
-            {' '}
-            {[
-              `${minutesOfWork(card.seconds)} min`,
-              CAR_PLACE_NAMES[card.place],
-              reason,
-              partnersInWords(partners, task.people),
-            ]
-              .filter(Boolean)
-              .join(' · ')}
+      <div className={styles.taskHead}>
+        <h6 className={styles.taskName}>
+          <span className={styles.box} aria-hidden="true" />
+          <span>
+            {card.kind === 'round' ? `Round: ${card.name}` : card.name}
+            <span className={styles.facts}> {factsOf(task, partners)}</span>
           </span>
-        </span>
-      </h6>
-      {card.instruction ? <p>{card.instruction}</p> : null}
-      {card.looks.length > 0 ? (
+        </h6>
+        <span className={styles.line}>initials</span>
+        {card.needsSignature ? <span className={styles.line}>checked by another person</span> : null}
+      </div>
+      {isFirst ? <PaperDetails card={card} /> : <p>Readings and cautions stand with person {partners[0]}.</p>}
+    </div>
+  );
+}
+
+function PaperDetails({ card }: { card: JobCard }) {
+  const { instruction, looks, readings, caution } = card;
+  return (
+    <>
+      {looks.length > 0 ? (
         <ul className={styles.looks}>
-          {card.looks.map((look) => (
+          {looks.map((look) => (
             <li key={look.id} className={styles.check}>
               <span className={styles.box} aria-hidden="true" />
               {look.words}
@@ -43,27 +49,35 @@ export function PaperTask({ task, partners }: PaperTaskProps) {
           ))}
         </ul>
       ) : null}
-      {card.readings.map((reading) => (
-        <PaperReading key={reading.id} reading={reading} />
-      ))}
-      {card.caution ? (
-        <p>
-          <strong>Take care: </strong>
-          {card.caution}
-        </p>
-      ) : null}
-      <p className={styles.ends}>
-        <span className={styles.line}>initials</span>
-        {card.needsSignature ? <span className={styles.line}>a second person signs</span> : null}
-      </p>
-    </div>
+      <div className={styles.notes}>
+        {readings.length > 0 ? (
+          <ul className={styles.readings}>
+            {readings.map((reading) => (
+              <PaperReading key={reading.id} reading={reading} />
+            ))}
+          </ul>
+        ) : null}
+        {instruction || caution ? (
+          <p>
+            {instruction} {caution ? <strong>Take care: </strong> : null}
+            {caution}
+          </p>
+        ) : null}
+      </div>
+    </>
   );
+}
+
+function factsOf({ card, reason, people }: SheetTask, partners: readonly number[]): string {
+  const minutes = `${minutesOfWork(card.seconds)} min`;
+  const facts = [minutes, CAR_PLACE_NAMES[card.place], reason, partnersInWords(partners, people)];
+  return facts.filter(Boolean).join(' · ');
 }
 
 function PaperReading({ reading }: { reading: ReadingSpec }) {
   const positions = reading.positions.length > 0 ? reading.positions : [''];
   return (
-    <p className={styles.reading}>
+    <li className={styles.reading}>
       <span>
         {reading.name}, {reading.unit}
       </span>
@@ -72,7 +86,7 @@ function PaperReading({ reading }: { reading: ReadingSpec }) {
           {position} <span className={styles.blank} />
         </span>
       ))}
-    </p>
+    </li>
   );
 }
 

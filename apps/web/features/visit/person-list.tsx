@@ -32,9 +32,11 @@ export function PersonList({ number, shares, clockSeconds }: PersonListProps) {
       {groups.map((group) => (
         <div key={group.title} className={styles.group}>
           <h5 className={styles.when}>{group.title}</h5>
-          {group.tasks.map((task) => (
-            <PaperTask key={task.card.id} task={task} partners={partnersOf(task, number, shares)} />
-          ))}
+          {group.tasks.map((task) => {
+            const partners = partnersOf(task, number, shares);
+            const isFirst = partners.every((partner) => partner > number);
+            return <PaperTask key={task.card.id} task={task} partners={partners} isFirst={isFirst} />;
+          })}
         </div>
       ))}
     </section>

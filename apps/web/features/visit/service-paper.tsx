@@ -7,13 +7,14 @@ import { minutesOfTime, minutesOfWork, needInWords } from './time-in-words';
 interface ServicePaperProps {
   sheet: ServiceSheet;
   eventName: string;
+  startPosition: number;
   timeZone: string;
 }
 
-const GATE = ['on stands with boards', 'wheels chocked', 'engine off', 'extinguisher out'];
+const GATE = ['on stands, on boards', 'wheels chocked', 'engine off', 'extinguisher by it'];
 
 /** The sheet of one service by person, as it is printed. */
-export function ServicePaper({ sheet, eventName, timeZone }: ServicePaperProps) {
+export function ServicePaper({ sheet, eventName, startPosition, timeZone }: ServicePaperProps) {
   const { service, inAt, outAt, shares, canWait } = sheet;
   const title = `${serviceName(service)} · ${minutesOfTime(service.allowedSeconds)} min`;
   return (
@@ -21,7 +22,11 @@ export function ServicePaper({ sheet, eventName, timeZone }: ServicePaperProps) 
       <header className={styles.head}>
         <div className={styles.names}>
           <h3 className={styles.title}>{title}</h3>
-          <p>{[eventName.trim(), service.name, formatDay(inAt, timeZone)].filter(Boolean).join(' · ')}</p>
+          <p>
+            {[eventName.trim(), formatDay(inAt, timeZone), `start position ${startPosition}`]
+              .filter(Boolean)
+              .join(' · ')}
+          </p>
         </div>
         <dl className={styles.times}>
           <Time label={`In ${service.inControl}`} time={formatClock(inAt, timeZone)} />
@@ -31,7 +36,7 @@ export function ServicePaper({ sheet, eventName, timeZone }: ServicePaperProps) 
       </header>
       <Minutes sheet={sheet} />
       <p className={styles.gate}>
-        <strong>Before anyone reaches under the car:</strong>
+        <strong>Before anyone goes under:</strong>
         {GATE.map((words) => (
           <span key={words} className={styles.check}>
             <span className={styles.box} aria-hidden="true" />
@@ -53,10 +58,10 @@ export function ServicePaper({ sheet, eventName, timeZone }: ServicePaperProps) 
       {canWait.length > 0 ? (
         <section className={styles.wait}>
           <h4>Can wait</h4>
-          <ul>
+          <ul className={styles.waiting}>
             {canWait.map((card) => (
               <li key={card.name}>
-                <strong>{card.name}</strong>: {card.overdue ? 'past its limit, ' : ''}
+                {card.name}: {card.overdue ? 'past its limit, ' : ''}
                 {card.reason}
               </li>
             ))}
@@ -73,8 +78,8 @@ function Minutes({ sheet }: { sheet: ServiceSheet }) {
     <p className={styles.minutes}>
       <strong>{needInWords(neededSeconds, usable.personSeconds)}</strong>{' '}
       {ifTimeSeconds > 0 ? `If time: ${minutesOfWork(ifTimeSeconds)} more. ` : ''}
-      Two minutes to settle and two to close up are taken off. A new team usually gets about{' '}
-      {minutesOfTime(usable.likelyPersonSeconds)} of them done.
+      Settling and closing up are taken off. A new team usually gets about{' '}
+      {minutesOfTime(usable.likelyPersonSeconds)} done.
     </p>
   );
 }

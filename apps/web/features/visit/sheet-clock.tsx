@@ -25,7 +25,8 @@ function Left({ sheet, timeZone, now }: { sheet: ServiceSheet; timeZone: string;
     return <Countdown large label="Car comes in" until={inAt} now={now} />;
   }
   if (now < inAt) return <p>The car comes in on {formatDay(inAt, timeZone)}.</p>;
-  if (now < outAt + SECONDS_IN_DAY && now < outAt + (outAt - inAt)) {
+  // Late is shown for as long again as the service lasted; after that nobody waits for this car.
+  if (now < outAt + (outAt - inAt)) {
     return <Countdown large label="Car must leave in" until={outAt} now={now} overWords="late" />;
   }
   return <p>{serviceName(sheet.service)} is over.</p>;

@@ -45,7 +45,12 @@ export function SheetStep({ form, values, reading }: SheetStepProps) {
               With an account the team ticks on the phone, and every later service knows what was done.
             </p>
           </div>
-          <ServicePaper sheet={sheet} eventName={values.eventName} timeZone={itinerary.timeZone} />
+          <ServicePaper
+            sheet={sheet}
+            eventName={values.eventName}
+            startPosition={reading.visit?.startPosition ?? 1}
+            timeZone={itinerary.timeZone}
+          />
         </>
       ) : (
         <Missing reading={reading} />
@@ -55,8 +60,8 @@ export function SheetStep({ form, values, reading }: SheetStepProps) {
 }
 
 function ServiceChoice({ form, reading }: Pick<SheetStepProps, 'form' | 'reading'>) {
-  const { services, itinerary } = reading;
-  if (!itinerary || services.length < 2) return null;
+  const { services, itinerary, sheet } = reading;
+  if (!itinerary || !sheet || services.length < 2) return null;
   return (
     <SelectField
       label="Service"
@@ -68,7 +73,8 @@ function ServiceChoice({ form, reading }: Pick<SheetStepProps, 'form' | 'reading
           label: `${serviceName(service)} · ${minutes} min · leg ${service.leg}, first car in ${formatClock(at, itinerary.timeZone)}`,
         };
       })}
-      {...form.register('service')}
+      value={sheet.service.id}
+      onChange={(event) => form.setValue('service', event.target.value, { shouldDirty: true })}
     />
   );
 }

@@ -24,7 +24,7 @@ import { type Share, shareOut } from './share-out';
 
 export interface SheetTask {
   card: JobCard;
-  /** Why now, or why it can wait. */
+  /** Why now; empty where it is simply due each time. */
   reason: string;
   seconds: number;
   people: number;
@@ -116,7 +116,10 @@ function closing({ card }: SheetTask): number {
 
 function sentenceOf({ reasons }: CardVerdict, names: ReasonNames): string {
   const [first] = reasons;
-  return first ? reasonInWords(first, names) : '';
+  if (!first) return '';
+  // "every service" beside most lines of a sheet would hide the reasons that matter.
+  const isEachTime = first.code === 'past' && first.limit === 1;
+  return isEachTime ? '' : reasonInWords(first, names);
 }
 
 function reasonNames(timeZone: string, services: readonly ServiceWindow[], today: EpochSeconds): ReasonNames {

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { useClock } from '@/lib/clock';
+import { browserZone, dayIn } from '../itinerary/time-zones';
 import { emptyVisit, type VisitForm } from './visit-form';
 
 /**
@@ -9,13 +10,8 @@ export function useVisitStart(): VisitForm | null {
   const clock = useClock();
   const [start, setStart] = useState<VisitForm | null>(null);
   useEffect(() => {
-    const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
-    setStart(emptyVisit(dayIn(clock.now(), timeZone), timeZone));
+    const zone = browserZone();
+    setStart(emptyVisit(dayIn(zone, clock.now()), zone));
   }, [clock]);
   return start;
-}
-
-function dayIn(millis: number, timeZone: string): string {
-  // The Swedish way of writing a date is year-month-day.
-  return new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short' }).format(millis);
 }

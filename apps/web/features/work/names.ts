@@ -3,6 +3,7 @@ import type { ServiceId } from '@halfshaft/itinerary';
 import { servicesOf } from '@halfshaft/itinerary';
 import type { JobCard } from '@halfshaft/lifing';
 import type { CardId, EntryId, EntryNames, PersonId, TaskRef, WorkState } from '@halfshaft/worklog';
+import { placeInWords } from './place-in-words';
 
 /** A person's name; someone this copy of the event does not know yet is just someone. */
 export function nameOf(replica: EventReplica, personId: PersonId): string {
@@ -41,5 +42,5 @@ export function entryNamesOf(replica: EventReplica, state: WorkState): EntryName
 function taskName({ source }: TaskRef, cards: ReadonlyMap<CardId, JobCard>, state: WorkState): string {
   if (source.kind === 'card') return cards.get(source.cardId)?.name ?? 'a job no longer on the list';
   const snag = state.snags.get(source.snagId);
-  return snag ? `${snag.place}: ${snag.words}` : 'a snag';
+  return snag ? `${placeInWords(snag.place)}: ${snag.words}` : 'a snag';
 }

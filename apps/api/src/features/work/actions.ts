@@ -1,119 +1,116 @@
 import { actionArgs } from '@halfshaft/contract';
 import { servicesOf } from '@halfshaft/itinerary';
-import type { JobCard } from '@halfshaft/lifing';
-import type { TeamTx } from '@halfshaft/store';
 import {
   type Action,
   type PushedAction,
   type TaskRef,
   type TaskRules,
   upgradeAction,
+  type WorkState,
 } from '@halfshaft/worklog';
-import { findCard, findEntry, findItinerary, findPersonName, findSnagEvent } from './data';
+import type { CardRules, Known, MentionedIds } from './data';
 
-/** An action whose shape and every id in it have been checked, with what `decide` must know of its task. */
-export type CheckedAction =
-  | { ok: true; action: Action; rules: TaskRules | null }
-  | { ok: false; code: string; sentence: string };
+interface Refused {
+  ok: false;
+  code: string;
+  sentence: string;
+}
+
+/** An action whose arguments have their shape. `ours` is false for a version or kind that `decide` will name and refuse. */
+export type ShapedAction = { ok: true; action: Action; ours: boolean } | Refused;
+
+/** What is known of the things an action speaks of: everything that checking it needs. */
+export interface Facts extends Omit<Known, 'itinerary'> {
+  services: ReadonlySet<string>;
+  stages: ReadonlySet<string>;
+}
 
 const GONE = 'That job is not on the list of this event. Look at the list again.';
 
-/**
- * Looks at one pushed action: version, kind, arguments, and that every id in it is of this team and this event. An id of
- * another team gets the same answer as one that never existed. An unknown version or kind is left to `decide`, which
- * names it.
- */
-export async function checkAction(tx: TeamTx, eventId: string, pushed: PushedAction): Promise<CheckedAction> {
+/** Looks at version, kind and arguments; what the ids in it stand for is `refusalOf`'s to say. */
+export function shapeAction(pushed: PushedAction): ShapedAction {
   const upgrade = upgradeAction(pushed);
-  if (!upgrade.ok) return { ok: true, action: pushed as Action, rules: null };
+  if (!upgrade.ok) return { ok: true, action: pushed as Action, ours: false };
   const shape = actionArgs[upgrade.action.kind].safeParse(upgrade.action.args);
-  if (!shape.success) {
-    const first = shape.error.issues[0];
-    const where = first?.path.join('.') ?? '';
-    return refused('malformed', `What was sent is not complete (${where}): ${first?.message ?? 'unknown'}`);
-  }
-  const action = { ...upgrade.action, args: shape.data } as Action;
-  if (!(await findPersonName(tx, action.by))) {
-    return refused('unknownPerson', 'That person is not in this team. Choose who did it again.');
-  }
-  return checkIds(tx, eventId, action);
+  if (shape.success)
+    return { ok: true, action: { ...upgrade.action, args: shape.data } as Action, ours: true };
+  const first = shape.error.issues[0];
+  const where = first?.path.join('.') ?? '';
+  return refused('malformed', `What was sent is not complete (${where}): ${first?.message ?? 'unknown'}`);
 }
 
-async function checkIds(tx: TeamTx, eventId: string, action: Action): Promise<CheckedAction> {
-  switch (action.kind) {
-    case 'undo':
-      return { ok: true, action, rules: null };
-    case 'raiseSnag':
-      return checkSnag(tx, eventId, action);
-    case 'confirmStage':
-      return checkStage(tx, eventId, action);
-    default:
-      return checkTask(tx, eventId, action, action.args.task);
-  }
-}
-
-async function checkSnag(
-  tx: TeamTx,
-  eventId: string,
-  action: Extract<Action, { kind: 'raiseSnag' }>,
-): Promise<CheckedAction> {
-  const entry = await findEntry(tx, action.args.entryId);
-  const snagEvent = await findSnagEvent(tx, action.args.snagId);
-  if (entry?.eventId !== eventId || (snagEvent !== null && snagEvent !== eventId)) {
-    return refused('unknownEntry', 'That car is not entered in this event. Choose the car again.');
-  }
-  return { ok: true, action, rules: null };
-}
-
-async function checkStage(
-  tx: TeamTx,
-  eventId: string,
-  action: Extract<Action, { kind: 'confirmStage' }>,
-): Promise<CheckedAction> {
-  const entry = await findEntry(tx, action.args.entryId);
-  const version = await findItinerary(tx, eventId);
-  const stands = version?.itinerary.points.some(
-    (point) => point.kind === 'stage' && point.id === action.args.stageId,
-  );
-  if (entry?.eventId !== eventId || !stands) {
-    return refused('unknownStage', 'That stage is not in the itinerary of this event. Choose it again.');
-  }
-  return { ok: true, action, rules: null };
-}
-
-async function checkTask(tx: TeamTx, eventId: string, action: Action, ref: TaskRef): Promise<CheckedAction> {
-  const entry = await findEntry(tx, ref.entryId);
-  if (entry?.eventId !== eventId) return refused('unknownTask', GONE);
-  const version = await findItinerary(tx, eventId);
-  const serviceStands =
-    version !== null && servicesOf(version.itinerary).some((service) => service.id === ref.serviceId);
-  if (ref.source.kind === 'snag') {
-    if ((await findSnagEvent(tx, ref.source.snagId)) !== eventId) return refused('unknownTask', GONE);
-    return {
-      ok: true,
-      action,
-      rules: { needsSignature: false, requiredReadings: [], reopens: [], serviceStands },
-    };
-  }
-  const card = await findCard(tx, ref.source.cardId);
-  if (card?.carId !== entry.carId) return refused('unknownTask', GONE);
-  return { ok: true, action, rules: { ...rulesOfCard(card), serviceStands } };
-}
-
-function rulesOfCard(card: JobCard): Omit<TaskRules, 'serviceStands'> {
-  const required = card.readings.filter((reading) => reading.required);
+/** Every id in these actions that must be looked up. */
+export function idsIn(actions: readonly Action[]): MentionedIds {
+  const tasks = actions.flatMap((action) => ('task' in action.args ? [action.args.task] : []));
+  const entryIds = actions.flatMap((action) => ('entryId' in action.args ? [action.args.entryId] : []));
   return {
-    needsSignature: card.needsSignature,
-    requiredReadings: required.flatMap(placesOf),
-    reopens: [],
+    people: actions.map((action) => action.by),
+    entries: [...entryIds, ...tasks.map((task) => task.entryId)],
+    cards: tasks.flatMap(({ source }) => (source.kind === 'card' ? [source.cardId] : [])),
+    snags: actions.flatMap((action) => (action.kind === 'raiseSnag' ? [action.args.snagId] : [])),
+    undone: actions.flatMap((action) => (action.kind === 'undo' ? [action.args.actionId] : [])),
   };
 }
 
-function placesOf({ id, positions }: JobCard['readings'][number]): TaskRules['requiredReadings'] {
+export function factsOf({ itinerary, ...known }: Known): Facts {
+  const services = itinerary ? servicesOf(itinerary).map((service) => service.id) : [];
+  const stages = itinerary?.points.filter((point) => point.kind === 'stage').map((point) => point.id) ?? [];
+  return { ...known, services: new Set(services), stages: new Set(stages) };
+}
+
+/** What `decide` must know of the task an action is about; null when it is about none, or its card is not known. */
+export function rulesFor(facts: Facts, action: Action): TaskRules | null {
+  if (!('task' in action.args)) return null;
+  const { serviceId, source } = action.args.task;
+  const serviceStands = facts.services.has(serviceId);
+  if (source.kind === 'snag') {
+    return { needsSignature: false, requiredReadings: [], reopens: [], serviceStands };
+  }
+  const card = facts.cards.get(source.cardId);
+  return card ? { ...rulesOfCard(card), serviceStands } : null;
+}
+
+/**
+ * Why the ids in an action do not hold, or null: each must be of this team and this event. An id of another team gets
+ * the same answer as one that never existed. Snags are looked for in the slice, which is of this event only.
+ */
+export function refusalOf(facts: Facts, slice: WorkState, action: Action): Refused | null {
+  if (!facts.people.has(action.by)) {
+    return refused('unknownPerson', 'That person is not in this team. Choose who did it again.');
+  }
+  switch (action.kind) {
+    case 'undo':
+      return null;
+    case 'raiseSnag': {
+      const { entryId, snagId } = action.args;
+      if (facts.carOf.has(entryId) && !facts.snagsElsewhere.has(snagId)) return null;
+      return refused('unknownEntry', 'That car is not entered in this event. Choose the car again.');
+    }
+    case 'confirmStage':
+      if (facts.carOf.has(action.args.entryId) && facts.stages.has(action.args.stageId)) return null;
+      return refused('unknownStage', 'That stage is not in the itinerary of this event. Choose it again.');
+    default:
+      return isKnownTask(facts, slice, action.args.task) ? null : refused('unknownTask', GONE);
+  }
+}
+
+function isKnownTask(facts: Facts, slice: WorkState, { entryId, source }: TaskRef): boolean {
+  const carId = facts.carOf.get(entryId);
+  if (carId === undefined) return false;
+  if (source.kind === 'snag') return slice.snags.has(source.snagId);
+  return facts.cards.get(source.cardId)?.carId === carId;
+}
+
+function rulesOfCard({ needsSignature, readings }: CardRules): Omit<TaskRules, 'serviceStands'> {
+  const required = readings.filter((reading) => reading.required);
+  return { needsSignature, requiredReadings: required.flatMap(placesOf), reopens: [] };
+}
+
+function placesOf({ id, positions }: CardRules['readings'][number]): TaskRules['requiredReadings'] {
   if (positions.length === 0) return [{ readingId: id, position: null }];
   return positions.map((position) => ({ readingId: id, position }));
 }
 
-function refused(code: string, sentence: string): CheckedAction {
+function refused(code: string, sentence: string): Refused {
   return { ok: false, code, sentence };
 }

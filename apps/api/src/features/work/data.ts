@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { PushResult } from '@halfshaft/contract';
+import type { Itinerary } from '@halfshaft/itinerary';
+import type { JobCard } from '@halfshaft/lifing';
 import { appendEntries, lockLog, type MemberTx, type Store, type TeamTx, withTeam } from '@halfshaft/store';
 import type {
   ActionRecord,
-  EntryDraft,
   LogEntry,
   Scope,
   Snag,
@@ -15,15 +16,14 @@ import type {
 import { stageKeyOf } from '@halfshaft/worklog';
 import { toDate } from '../../clock';
 
-export { findCard } from '../card/data';
-export { findEntry, findEventName, findItinerary } from '../event/data';
+export { findEventName } from '../event/data';
 export { lockLog };
 
 /** How many entries one pull carries. */
 export const PULL_PAGE = 500;
 
 /**
- * One transaction for one pushed action. A revoked member is let in: facts recorded before the revocation still count,
+ * One transaction for a few pushed actions. A revoked member is let in: facts recorded before the revocation still count,
  * and `decide` looks at when it was.
  */
 export function inTeam<T>(
@@ -77,25 +77,143 @@ export interface StoredAction {
   result: PushResult;
 }
 
-export async function findStoredAction(tx: TeamTx, actionId: string): Promise<StoredAction | null> {
-  const row = await tx.db.action.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: actionId } } });
-  return row && { content: row.content, result: row.outcome as unknown as PushResult };
+/** Ids that pushed actions speak of. */
+export interface MentionedIds {
+  people: string[];
+  entries: string[];
+  cards: string[];
+  snags: string[];
+  /** Actions that are to be undone. */
+  undone: string[];
+}
+
+export type CardRules = Pick<JobCard, 'needsSignature' | 'readings'> & { carId: string };
+
+/** What the team has of the things pushed actions speak of; what is missing is not there, or not theirs. */
+export interface Known {
+  /** By action id. */
+  stored: ReadonlyMap<string, StoredAction>;
+  people: ReadonlySet<string>;
+  /** By entry of this event: its car. */
+  carOf: ReadonlyMap<string, string>;
+  cards: ReadonlyMap<string, CardRules>;
+  /** Snags that belong to another event of the team. */
+  snagsElsewhere: ReadonlySet<string>;
+  records: ReadonlyMap<string, ActionRecord>;
+  itinerary: Itinerary | null;
+}
+
+/** A JSON object with ids as keys, or null when there is nothing. */
+type ById<V> = Record<string, V> | null;
+
+/** In one statement: a push is a handful of round trips, however many things its actions speak of. */
+export async function loadKnown(
+  { db, teamId }: TeamTx,
+  eventId: string,
+  ids: MentionedIds & { actions: string[] },
+): Promise<Known> {
+  const [row] = await db.$queryRaw<
+    {
+      stored: ById<StoredAction>;
+      people: string[] | null;
+      cars: ById<string>;
+      cards: ById<CardRules>;
+      elsewhere: string[] | null;
+      records: ById<ActionRecord>;
+      itinerary: Itinerary | null;
+    }[]
+  >`SELECT
+    (SELECT jsonb_object_agg(id, jsonb_build_object('content', content, 'result', outcome)) FROM action
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.actions}::uuid[])) AS stored,
+    (SELECT jsonb_agg(id) FROM person
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.people}::uuid[])) AS people,
+    (SELECT jsonb_object_agg(id, car_id) FROM entry
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.entries}::uuid[]) AND event_id = ${eventId}::uuid) AS cars,
+    (SELECT jsonb_object_agg(id, jsonb_build_object('carId', car_id, 'readings', body->'readings',
+        'needsSignature', body->'needsSignature')) FROM card
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.cards}::uuid[])) AS cards,
+    (SELECT jsonb_agg(id) FROM snag
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.snags}::uuid[]) AND event_id <> ${eventId}::uuid) AS elsewhere,
+    (SELECT jsonb_object_agg(id, body) FROM applied_action
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.undone}::uuid[]) AND event_id = ${eventId}::uuid) AS records,
+    (SELECT itinerary FROM itinerary_version
+      WHERE team_id = ${teamId}::uuid AND event_id = ${eventId}::uuid ORDER BY number DESC LIMIT 1) AS itinerary`;
+  return {
+    stored: toMap(row?.stored),
+    people: new Set(row?.people),
+    carOf: toMap(row?.cars),
+    cards: toMap(row?.cards),
+    snagsElsewhere: new Set(row?.elsewhere),
+    records: toMap(row?.records),
+    itinerary: row?.itinerary ?? null,
+  };
+}
+
+function toMap<V>(byId: ById<V> | undefined): Map<string, V> {
+  return new Map(Object.entries(byId ?? {}));
+}
+
+/** The names of these people of the team, by id. */
+export async function findNames(tx: TeamTx, personIds: string[]): Promise<Map<string, string>> {
+  if (personIds.length === 0) return new Map();
+  const where = { teamId: tx.teamId, id: { in: personIds } };
+  const rows = await tx.db.person.findMany({ where, select: { id: true, name: true } });
+  return new Map(rows.map((row) => [row.id, row.name]));
+}
+
+/** The parts of the event's work that `scopeOf` named. */
+export async function loadSlice(
+  { db, teamId }: TeamTx,
+  eventId: string,
+  scopes: readonly Scope[],
+): Promise<WorkState> {
+  const taskIds = scopes.flatMap((scope) => scope.taskIds);
+  const snagIds = scopes.flatMap((scope) => scope.snagIds);
+  const stageIds = scopes.flatMap((scope) => scope.stages.map(stageKeyOf));
+  const actionIds = scopes.flatMap((scope) => scope.actionIds);
+  const [row] = await db.$queryRaw<
+    {
+      tasks: ById<Task>;
+      snags: ById<Snag>;
+      stages: ById<StageConfirmation>;
+      actions: ById<ActionRecord>;
+    }[]
+  >`SELECT
+    (SELECT jsonb_object_agg(id, body) FROM task
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${taskIds}::text[]) AND event_id = ${eventId}::uuid) AS tasks,
+    (SELECT jsonb_object_agg(id, body) FROM snag
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${snagIds}::uuid[]) AND event_id = ${eventId}::uuid) AS snags,
+    (SELECT jsonb_object_agg(id, body) FROM stage_run
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${stageIds}::text[]) AND event_id = ${eventId}::uuid) AS stages,
+    (SELECT jsonb_object_agg(id, body) FROM applied_action
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${actionIds}::uuid[]) AND event_id = ${eventId}::uuid) AS actions`;
+  return {
+    tasks: toMap(row?.tasks),
+    snags: toMap(row?.snags),
+    stages: toMap(row?.stages),
+    actions: toMap(row?.actions),
+  };
 }
 
 export interface ActionToStore {
   actionId: string;
-  eventId: string;
   deviceId: string;
   deviceSeq: number;
   content: string;
   result: PushResult;
 }
 
-export async function storeAction(tx: TeamTx, action: ActionToStore, now: number): Promise<void> {
-  const { actionId, eventId, deviceId, deviceSeq, content, result } = action;
-  await tx.db.action.create({
-    data: {
-      teamId: tx.teamId,
+/** Before anything is appended, since the log's entries point at their action. */
+export async function storeActions(
+  { db, teamId }: TeamTx,
+  eventId: string,
+  actions: ActionToStore[],
+  now: number,
+): Promise<void> {
+  if (actions.length === 0) return;
+  await db.action.createMany({
+    data: actions.map(({ actionId, deviceId, deviceSeq, content, result }) => ({
+      teamId,
       id: actionId,
       eventId,
       deviceId,
@@ -103,20 +221,8 @@ export async function storeAction(tx: TeamTx, action: ActionToStore, now: number
       content,
       outcome: result,
       receivedAt: toDate(now),
-    },
+    })),
   });
-}
-
-/** The name of a person of the team, or null. */
-export async function findPersonName(tx: TeamTx, personId: string): Promise<string | null> {
-  const row = await tx.db.person.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: personId } } });
-  return row?.name ?? null;
-}
-
-/** The event a snag belongs to, or null when the team has no such snag. */
-export async function findSnagEvent(tx: TeamTx, snagId: string): Promise<string | null> {
-  const row = await tx.db.snag.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: snagId } } });
-  return row?.eventId ?? null;
 }
 
 /** A short stand-in for an action's content: equal exactly when the content is. */
@@ -124,93 +230,66 @@ export function hashContent(contentKey: string): string {
   return createHash('sha256').update(contentKey).digest('hex');
 }
 
-/** Appends drafts and returns the seq of the first. */
-export function appendDrafts(
+/** Appends to the locked log. The entries carry the seqs they must get. */
+export async function appendToLog(
   tx: TeamTx,
   eventId: string,
-  drafts: EntryDraft[],
+  entries: LogEntry[],
   now: number,
-): Promise<number> {
-  const entries = drafts.map((draft) => ({ ...draft, kind: draft.body.kind }));
-  return appendEntries(tx, eventId, entries, now);
+): Promise<void> {
+  const [first] = entries;
+  if (!first) return;
+  const rows = entries.map((entry) => ({ ...entry, kind: entry.body.kind }));
+  const taken = await appendEntries(tx, eventId, rows, now);
+  if (taken !== first.seq) throw new Error('appendToLog: the log moved although it was locked');
 }
 
-export async function findActionRecord(
-  tx: TeamTx,
-  eventId: string,
-  actionId: string,
-): Promise<ActionRecord | null> {
-  const row = await tx.db.appliedAction.findUnique({
-    where: { teamId_id: { teamId: tx.teamId, id: actionId } },
-  });
-  return row && row.eventId === eventId ? (row.body as unknown as ActionRecord) : null;
-}
-
-/** The part of the event's work that `scopeOf` named. */
-export async function loadSlice(tx: TeamTx, eventId: string, scope: Scope): Promise<WorkState> {
-  const { db, teamId } = tx;
-  const mine = (ids: string[]) => ({ where: { teamId, eventId, id: { in: ids } } });
-  const stageIds = scope.stages.map(stageKeyOf);
-  const tasks = scope.taskIds.length ? await db.task.findMany(mine(scope.taskIds)) : [];
-  const snags = scope.snagIds.length ? await db.snag.findMany(mine(scope.snagIds)) : [];
-  const stages = stageIds.length ? await db.stageRun.findMany(mine(stageIds)) : [];
-  const actions = scope.actionIds.length ? await db.appliedAction.findMany(mine(scope.actionIds)) : [];
-  return {
-    tasks: new Map(tasks.map((row) => [row.id, row.body as unknown as Task])),
-    snags: new Map(snags.map((row) => [row.id, row.body as unknown as Snag])),
-    stages: new Map(stages.map((row) => [row.id, row.body as unknown as StageConfirmation])),
-    actions: new Map(actions.map((row) => [row.id, row.body as unknown as ActionRecord])),
-  };
-}
-
-/** Writes the rows of the projection that an action changed. Snags first: a task may be the repair of one. */
+/** Writes the rows of the projection that entries changed. Snags first: a task may be the repair of one. */
 export async function saveChanges(tx: TeamTx, eventId: string, changes: WorkChanges): Promise<void> {
-  const { db, teamId } = tx;
-  const key = (id: string) => ({ teamId_id: { teamId, id } });
-  for (const snag of changes.snags) {
-    const body = { ...snag };
-    const row = { teamId, id: snag.id, eventId, entryId: snag.entryId, body };
-    await db.snag.upsert({ where: key(snag.id), create: row, update: { body } });
+  if (changes.snags.length > 0) await saveSnags(tx, eventId, changes.snags);
+  if (changes.tasks.length > 0) await saveTasks(tx, eventId, changes.tasks);
+  if (changes.stages.length > 0) await saveStages(tx, eventId, changes.stages);
+  if (changes.removedStages.length > 0) {
+    const id = { in: changes.removedStages.map(stageKeyOf) };
+    await tx.db.stageRun.deleteMany({ where: { teamId: tx.teamId, eventId, id } });
   }
-  for (const task of changes.tasks) await saveTask(tx, eventId, task);
-  for (const stage of changes.stages) {
-    const body = stage as object;
-    const id = stageKeyOf(stage);
-    await db.stageRun.upsert({
-      where: key(id),
-      create: { teamId, id, eventId, entryId: stage.entryId, body },
-      update: { body },
-    });
-  }
-  for (const stage of changes.removedStages) {
-    await db.stageRun.deleteMany({ where: { teamId, eventId, id: stageKeyOf(stage) } });
-  }
-  for (const action of changes.actions) {
-    const body = action as object;
-    await db.appliedAction.upsert({
-      where: key(action.actionId),
-      create: { teamId, id: action.actionId, eventId, body },
-      update: { body },
-    });
-  }
+  if (changes.actions.length > 0) await saveRecords(tx, eventId, changes.actions);
 }
 
-async function saveTask(tx: TeamTx, eventId: string, task: Task): Promise<void> {
-  const { teamId } = tx;
-  const { ref, state, holder, changedSeq } = task;
-  const changing = { state, holder, changedSeq, body: task as object };
-  await tx.db.task.upsert({
-    where: { teamId_id: { teamId, id: task.id } },
-    create: {
-      teamId,
-      id: task.id,
-      eventId,
-      entryId: ref.entryId,
-      serviceId: ref.serviceId,
-      cardId: ref.source.kind === 'card' ? ref.source.cardId : null,
-      snagId: ref.source.kind === 'snag' ? ref.source.snagId : null,
-      ...changing,
-    },
-    update: changing,
-  });
+// One statement for all rows of a kind; the columns are read out of the body, so that they cannot differ from it.
+
+async function saveSnags({ db, teamId }: TeamTx, eventId: string, snags: Snag[]): Promise<void> {
+  await db.$executeRaw`
+    INSERT INTO snag (team_id, id, event_id, entry_id, body)
+    SELECT ${teamId}::uuid, (s->>'id')::uuid, ${eventId}::uuid, (s->>'entryId')::uuid, s
+    FROM jsonb_array_elements(${JSON.stringify(snags)}::jsonb) s
+    ON CONFLICT (team_id, id) DO UPDATE SET body = EXCLUDED.body`;
+}
+
+async function saveTasks({ db, teamId }: TeamTx, eventId: string, tasks: Task[]): Promise<void> {
+  await db.$executeRaw`
+    INSERT INTO task (team_id, id, event_id, entry_id, service_id, card_id, snag_id, state, holder, changed_seq, body)
+    SELECT ${teamId}::uuid, t->>'id', ${eventId}::uuid, (t->'ref'->>'entryId')::uuid, t->'ref'->>'serviceId',
+      (t->'ref'->'source'->>'cardId')::uuid, (t->'ref'->'source'->>'snagId')::uuid,
+      t->>'state', (t->>'holder')::uuid, (t->>'changedSeq')::int, t
+    FROM jsonb_array_elements(${JSON.stringify(tasks)}::jsonb) t
+    ON CONFLICT (team_id, id) DO UPDATE SET
+      state = EXCLUDED.state, holder = EXCLUDED.holder, changed_seq = EXCLUDED.changed_seq, body = EXCLUDED.body`;
+}
+
+async function saveStages({ db, teamId }: TeamTx, eventId: string, stages: StageConfirmation[]) {
+  const rows = stages.map((body) => ({ id: stageKeyOf(body), body }));
+  await db.$executeRaw`
+    INSERT INTO stage_run (team_id, id, event_id, entry_id, body)
+    SELECT ${teamId}::uuid, s->>'id', ${eventId}::uuid, (s->'body'->>'entryId')::uuid, s->'body'
+    FROM jsonb_array_elements(${JSON.stringify(rows)}::jsonb) s
+    ON CONFLICT (team_id, id) DO UPDATE SET body = EXCLUDED.body`;
+}
+
+async function saveRecords({ db, teamId }: TeamTx, eventId: string, records: ActionRecord[]) {
+  await db.$executeRaw`
+    INSERT INTO applied_action (team_id, id, event_id, body)
+    SELECT ${teamId}::uuid, (r->>'actionId')::uuid, ${eventId}::uuid, r
+    FROM jsonb_array_elements(${JSON.stringify(records)}::jsonb) r
+    ON CONFLICT (team_id, id) DO UPDATE SET body = EXCLUDED.body`;
 }

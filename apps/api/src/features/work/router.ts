@@ -3,7 +3,7 @@ import { accountProcedure, router, teamProcedure } from '../../trpc';
 import { pull, push } from './service';
 
 export const workRouter = router({
-  /** Every change in the bay goes through here. One transaction an action, hence not a `teamProcedure`. */
+  /** Every change in the bay goes through here. A few actions share a transaction, hence not a `teamProcedure`. */
   push: accountProcedure
     .input(pushInput)
     .output(pushOutput)

@@ -8,120 +8,162 @@ import {
   type Doer,
   decide,
   flagInWords,
+  type LogEntry,
   numberEntries,
-  type Outcome,
+  type Refusal,
   refusalInWords,
   scopeOf,
-  type TaskRules,
+  type WorkState,
 } from '@halfshaft/worklog';
 import type { z } from 'zod';
 import { unknown } from '../../errors';
 import { mayManage, maySeeEvent } from '../people/ability';
 import { mayRecordFor } from './ability';
-import { checkAction } from './actions';
+import { type Facts, factsOf, idsIn, refusalOf, rulesFor, type ShapedAction, shapeAction } from './actions';
 import {
-  appendDrafts,
-  findActionRecord,
+  appendToLog,
   findEventName,
-  findPersonName,
-  findStoredAction,
+  findNames,
   hashContent,
   inTeam,
   listLogEntries,
+  loadKnown,
   loadSlice,
   lockLog,
   readLastSeq,
   saveChanges,
-  storeAction,
+  storeActions,
 } from './data';
+
+type Pushed = z.infer<typeof pushedAction>;
 
 export interface Push {
   teamId: string;
   userId: string;
   eventId: string;
-  actions: z.infer<typeof pushedAction>[];
+  actions: Pushed[];
 }
 
 /**
- * Decides pushed actions in their device's order, each in a transaction of its own: one that is refused, or malformed,
- * never holds up the others.
+ * So many actions share a transaction. More would mean fewer round trips; fewer, that nobody's single tap waits long while
+ * a phone that was out of coverage hands in its backlog.
+ */
+const ACTIONS_AT_ONCE = 10;
+
+/**
+ * Decides pushed actions in their device's order, a few in each transaction. A refused or malformed one is answered like
+ * the others and never holds them up; an unexpected error takes back its whole transaction, so a repeat starts afresh.
  */
 export async function push(store: Store, { teamId, userId, eventId, actions }: Push, now: () => number) {
   const results: PushResult[] = [];
   const inOrder = [...actions].sort((one, other) => one.deviceSeq - other.deviceSeq);
-  for (const action of inOrder) {
-    results.push(await inTeam(store, { teamId, userId }, (tx) => pushOne(tx, eventId, action, now())));
+  let lastSeq = 0;
+  for (let from = 0; from < inOrder.length; from += ACTIONS_AT_ONCE) {
+    const some = inOrder.slice(from, from + ACTIONS_AT_ONCE);
+    const answer = await inTeam(store, { teamId, userId }, (tx) => pushSome(tx, eventId, some, now()));
+    results.push(...answer.results);
+    lastSeq = answer.lastSeq;
   }
-  const lastSeq = await inTeam(store, { teamId, userId }, (tx) => readLastSeq(tx, eventId));
   return { results, lastSeq };
 }
 
-async function pushOne(
-  tx: MemberTx,
-  eventId: string,
-  pushed: Push['actions'][number],
-  now: number,
-): Promise<PushResult> {
-  const lastSeq = maySeeEvent(tx.member, eventId) ? await lockLog(tx, eventId) : null;
-  if (lastSeq === null) throw unknown();
-  const content = hashContent(`${eventId}\n${contentKey(pushed)}`);
-  const stored = await findStoredAction(tx, pushed.actionId);
-  if (stored)
-    return stored.content === content
-      ? { ...stored.result, repeated: true }
-      : sameIdOtherContent(pushed.actionId);
-  const result = await decideAndAppend(tx, eventId, pushed, now, async (accepted) => {
-    await storeAction(tx, { ...pushed, eventId, content, result: accepted }, now);
+/** What became of one pushed action, before it is put into words. */
+type Ruling =
+  /** Pushed before: in an earlier request, or as the action in this place of the same one. */
+  | { kind: 'stored'; result: PushResult }
+  | { kind: 'repeats'; place: number }
+  | { kind: 'sameIdOtherContent' }
+  | { kind: 'refused'; code: string; sentence: string }
+  | { kind: 'refusal'; refusal: Refusal }
+  | { kind: 'accepted'; entries: LogEntry[] };
+
+interface Shaped {
+  pushed: Pushed;
+  content: string;
+  shape: ShapedAction;
+}
+
+/** Load everything, decide in memory, save everything. */
+async function pushSome(tx: MemberTx, eventId: string, some: Pushed[], now: number) {
+  const lockedSeq = maySeeEvent(tx.member, eventId) ? await lockLog(tx, eventId) : null;
+  if (lockedSeq === null) throw unknown();
+  const shaped = some.map((pushed) => ({
+    pushed,
+    content: hashContent(`${eventId}\n${contentKey(pushed)}`),
+    shape: shapeAction(pushed),
+  }));
+  const good = shaped.flatMap(({ shape }) => (shape.ok && shape.ours ? [shape.action] : []));
+  const ids = { ...idsIn(good), actions: some.map((pushed) => pushed.actionId) };
+  const facts = factsOf(await loadKnown(tx, eventId, ids));
+  const before = await loadSlice(
+    tx,
+    eventId,
+    good.map((action) => scopeFor(facts, action)),
+  );
+  const { rulings, after, lastSeq } = decideInOrder({ tx, facts, now }, shaped, before, lockedSeq);
+  const results = inWords(shaped, rulings, await findNames(tx, peopleIn(rulings)));
+  const fresh = shaped.flatMap(({ pushed, content }, place) => {
+    const result = results[place];
+    return result && isFresh(rulings[place]) ? [{ ...pushed, content, result }] : [];
   });
-  return result;
+  await storeActions(tx, eventId, fresh, now);
+  const entries = rulings.flatMap((ruling) => (ruling.kind === 'accepted' ? ruling.entries : []));
+  await appendToLog(tx, eventId, entries, now);
+  await saveChanges(tx, eventId, changesOf(before, after));
+  return { results, lastSeq };
 }
 
-/** `store` is called before anything is appended, since the log's entries point at their action. */
-async function decideAndAppend(
-  tx: MemberTx,
-  eventId: string,
-  pushed: Push['actions'][number],
-  now: number,
-  store: (result: PushResult) => Promise<void>,
-): Promise<PushResult> {
-  const checked = await checkAction(tx, eventId, pushed);
-  if (!checked.ok) return refuse(pushed.actionId, checked.code, checked.sentence, null, store);
-  const { action, rules } = checked;
-  if (!mayRecordFor(action.kind, action.by, tx.member.personId)) {
-    return refuse(
-      pushed.actionId,
-      'signForYourself',
-      'A second signature can only be given by the person who signs.',
-      null,
-      store,
-    );
+/** What an undo touches stands in the record of the action it undoes. */
+function scopeFor(facts: Facts, action: Action) {
+  const record = action.kind === 'undo' ? facts.records.get(action.args.actionId) : undefined;
+  return scopeOf(action, rulesFor(facts, action), record ?? null);
+}
+
+interface Deciding {
+  tx: MemberTx;
+  facts: Facts;
+  now: number;
+}
+
+/** Each action is decided on what those before it in the same request left behind. */
+function decideInOrder(deciding: Deciding, shaped: Shaped[], before: WorkState, lockedSeq: number) {
+  const rulings: Ruling[] = [];
+  let after = before;
+  let lastSeq = lockedSeq;
+  for (const [place, each] of shaped.entries()) {
+    const ruling = rulingOnRepeat(deciding.facts, shaped, place) ?? rule(deciding, each, after, lastSeq + 1);
+    if (ruling.kind === 'accepted') {
+      after = applyAll(after, ruling.entries);
+      lastSeq += ruling.entries.length;
+    }
+    rulings.push(ruling);
   }
-  const slice = await loadSlice(tx, eventId, await scopeFor(tx, eventId, action, rules));
-  const outcome = decide(slice, action, doerOf(tx, action), rules);
-  if (outcome.status === 'refused') return tellRefusal(tx, action.actionId, outcome, store);
-  const firstSeq = (await readLastSeq(tx, eventId)) + 1;
-  const result: PushResult = {
-    actionId: action.actionId,
-    status: 'accepted',
-    code: null,
-    sentence: await flagsInWords(tx, outcome),
-    personId: null,
-    repeated: false,
-    seqs: outcome.entries.map((_, index) => firstSeq + index),
-  };
-  await store(result);
-  const taken = await appendDrafts(tx, eventId, outcome.entries, now);
-  if (taken !== firstSeq) throw new Error('push: the log moved although it was locked');
-  const entries = numberEntries(outcome.entries, firstSeq, now);
-  await saveChanges(tx, eventId, changesOf(slice, applyAll(slice, entries)));
-  return result;
+  return { rulings, after, lastSeq };
 }
 
-/** An undo's scope depends on what the action it undoes had touched. */
-async function scopeFor(tx: MemberTx, eventId: string, action: Action, rules: TaskRules | null) {
-  const first = scopeOf(action, rules);
-  if (action.kind !== 'undo') return first;
-  return scopeOf(action, rules, await findActionRecord(tx, eventId, action.args.actionId));
+function rulingOnRepeat(facts: Facts, shaped: Shaped[], place: number): Ruling | null {
+  const each = shaped[place];
+  if (!each) return null;
+  const { actionId } = each.pushed;
+  const stored = facts.stored.get(actionId);
+  const first = shaped.findIndex(({ pushed }) => pushed.actionId === actionId);
+  if (!stored && first === place) return null;
+  if ((stored ?? shaped[first])?.content !== each.content) return { kind: 'sameIdOtherContent' };
+  return stored ? { kind: 'stored', result: stored.result } : { kind: 'repeats', place: first };
+}
+
+function rule({ tx, facts, now }: Deciding, { shape }: Shaped, state: WorkState, firstSeq: number): Ruling {
+  if (!shape.ok) return { kind: 'refused', code: shape.code, sentence: shape.sentence };
+  const { action, ours } = shape;
+  const wrong = ours ? refusalOf(facts, state, action) : null;
+  if (wrong) return { kind: 'refused', code: wrong.code, sentence: wrong.sentence };
+  if (!mayRecordFor(action.kind, action.by, tx.member.personId)) {
+    const sentence = 'A second signature can only be given by the person who signs.';
+    return { kind: 'refused', code: 'signForYourself', sentence };
+  }
+  const outcome = decide(state, action, doerOf(tx, action), ours ? rulesFor(facts, action) : null);
+  if (outcome.status === 'refused') return { kind: 'refusal', refusal: outcome.refusal };
+  return { kind: 'accepted', entries: numberEntries(outcome.entries, firstSeq, now) };
 }
 
 function doerOf({ member }: MemberTx, action: Action): Doer {
@@ -133,73 +175,66 @@ function doerOf({ member }: MemberTx, action: Action): Doer {
   };
 }
 
-async function tellRefusal(
-  tx: MemberTx,
-  actionId: string,
-  outcome: Extract<Outcome, { status: 'refused' }>,
-  store: (result: PushResult) => Promise<void>,
-): Promise<PushResult> {
-  const { refusal } = outcome;
-  const personId = 'personId' in refusal ? refusal.personId : null;
-  const name = personId ? await findPersonName(tx, personId) : null;
-  return refuse(
-    actionId,
-    refusal.code,
-    refusalInWords(refusal, () => name ?? 'Someone'),
-    personId,
-    store,
-  );
+/** To be stored: the first answer to an id. */
+function isFresh(ruling: Ruling | undefined): boolean {
+  return ruling?.kind === 'refused' || ruling?.kind === 'refusal' || ruling?.kind === 'accepted';
 }
 
-async function flagsInWords(
-  tx: MemberTx,
-  outcome: Extract<Outcome, { status: 'accepted' }>,
-): Promise<string> {
-  const sentences: string[] = [];
-  for (const flag of outcome.entries.flatMap((entry) => entry.flags)) {
-    const name = 'personId' in flag ? await findPersonName(tx, flag.personId) : null;
-    sentences.push(flagInWords(flag, () => name ?? 'Someone', String));
+/** Whom the sentences will name. */
+function peopleIn(rulings: Ruling[]): string[] {
+  return rulings.flatMap((ruling) => {
+    if (ruling.kind === 'refusal') return 'personId' in ruling.refusal ? [ruling.refusal.personId] : [];
+    if (ruling.kind !== 'accepted') return [];
+    const flags = ruling.entries.flatMap((entry) => entry.flags);
+    return flags.flatMap((flag) => ('personId' in flag ? [flag.personId] : []));
+  });
+}
+
+function inWords(shaped: Shaped[], rulings: Ruling[], names: ReadonlyMap<string, string>): PushResult[] {
+  const nameOf = (personId: string) => names.get(personId) ?? 'Someone';
+  const results: PushResult[] = [];
+  for (const [place, { pushed }] of shaped.entries()) {
+    const ruling = rulings[place];
+    const first = ruling?.kind === 'repeats' ? results[ruling.place] : undefined;
+    if (first) results.push({ ...first, repeated: true });
+    else if (ruling) results.push(resultOf(pushed.actionId, ruling, nameOf));
   }
+  return results;
+}
+
+const SAME_ID_OTHER_CONTENT =
+  'This action id was used before for something else, so it was not taken. Do it once more.';
+
+function resultOf(actionId: string, ruling: Ruling, nameOf: (personId: string) => string): PushResult {
+  const refused = { actionId, status: 'refused' as const, personId: null, repeated: false, seqs: [] };
+  switch (ruling.kind) {
+    case 'stored':
+      return { ...ruling.result, repeated: true };
+    case 'refused':
+      return { ...refused, code: ruling.code, sentence: ruling.sentence };
+    case 'refusal': {
+      const { refusal } = ruling;
+      const personId = 'personId' in refusal ? refusal.personId : null;
+      return { ...refused, code: refusal.code, sentence: refusalInWords(refusal, nameOf), personId };
+    }
+    case 'accepted': {
+      const sentence = flagsInWords(ruling.entries, nameOf);
+      const seqs = ruling.entries.map((entry) => entry.seq);
+      return { actionId, status: 'accepted', code: null, sentence, personId: null, repeated: false, seqs };
+    }
+    default:
+      return { ...refused, code: 'sameIdOtherContent', sentence: SAME_ID_OTHER_CONTENT };
+  }
+}
+
+function flagsInWords(entries: LogEntry[], nameOf: (personId: string) => string): string {
+  const sentences = entries.flatMap((entry) => entry.flags.map((flag) => flagInWords(flag, nameOf, String)));
   return sentences.length > 0 ? `Kept. Note: ${sentences.join('; ')}.` : 'Kept.';
-}
-
-async function refuse(
-  actionId: string,
-  code: string,
-  sentence: string,
-  personId: string | null,
-  store: (result: PushResult) => Promise<void>,
-): Promise<PushResult> {
-  const result: PushResult = {
-    actionId,
-    status: 'refused',
-    code,
-    sentence,
-    personId,
-    repeated: false,
-    seqs: [],
-  };
-  await store(result);
-  return result;
-}
-
-/** Not stored: the id belongs to the action that came first. */
-function sameIdOtherContent(actionId: string): PushResult {
-  const sentence = 'This action id was used before for something else, so it was not taken. Do it once more.';
-  return {
-    actionId,
-    status: 'refused',
-    code: 'sameIdOtherContent',
-    sentence,
-    personId: null,
-    repeated: false,
-    seqs: [],
-  };
 }
 
 /** A page of the log after `since`. */
 export async function pull(tx: MemberTx, eventId: string, since: number) {
-  if (!maySeeEvent(tx.member, eventId)) throw unknown();
+  if (!maySeeEvent(tx.member, eventId) || (await findEventName(tx, eventId)) === null) throw unknown();
   const entries = await listLogEntries(tx, eventId, since);
   const lastSeq = await readLastSeq(tx, eventId);
   return { entries, lastSeq };

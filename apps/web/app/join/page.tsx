@@ -1,0 +1,17 @@
+import type { Metadata } from 'next';
+import { Suspense } from 'react';
+import { LoadingState } from '@/components/loading-state';
+import { Join } from '@/features/account/join';
+import { PageFrame } from '@/features/frame/page-frame';
+
+export const metadata: Metadata = { title: 'Join a team' };
+
+export default function JoinPage() {
+  return (
+    <PageFrame>
+      <Suspense fallback={<LoadingState words="One moment …" />}>
+        <Join />
+      </Suspense>
+    </PageFrame>
+  );
+}

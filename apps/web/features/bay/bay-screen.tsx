@@ -1,0 +1,83 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import { Button } from '@/components/button';
+import { Disclosure } from '@/components/disclosure';
+import { LinkButton } from '@/components/link-button';
+import { PageHeader } from '@/components/page-header';
+import { Sheet } from '@/components/sheet';
+import { serviceAddress } from '../events/addresses';
+import { judgeVisit } from '../service/judge-visit';
+import { snagsOfCar } from '../service/snags-of-car';
+import { reasonNamesOf } from '../service/time-in-words';
+import type { Visit } from '../service/visit';
+import { VisitClock } from '../service/visit-clock';
+import { visitFacts, visitTitle } from '../service/visit-facts';
+import { carNameOf, nameOf } from '../work/names';
+import type { LoadedWork } from '../work/work-page';
+import styles from './bay.module.css';
+import { BayDialog, type OpenDialog } from './bay-dialog';
+import { BayDock } from './bay-dock';
+import { bayTaskOfCard, bayTaskOfSnag } from './bay-task';
+import { CarSafeCaution } from './car-safe-caution';
+import { StageSheet } from './stage-sheet';
+import { TaskList } from './task-list';
+import { useRecordFor } from './use-record-for';
+import { WhoSheet } from './who-sheet';
+
+/** The bay on a phone: take, do, close; what is wrong, what was measured, what cannot be done. */
+export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
+  const { replica, state } = work;
+  const { entry, service } = visit;
+  const [by, setBy] = useRecordFor(work);
+  const [dialog, setDialog] = useState<OpenDialog | null>(null);
+  const cards = useMemo(() => judgeVisit(replica, state, visit), [replica, state, visit]);
+  const names = reasonNamesOf(replica, visit.inAt);
+  const of = (verdict: 'doNow' | 'ifTime' | 'leave') =>
+    cards.filter(({ judged }) => judged.verdict === verdict).map((each) => bayTaskOfCard(each, names));
+  const snags = snagsOfCar(state, entry.entryId, service.id).map((each) =>
+    bayTaskOfSnag(each, nameOf(replica, each.snag.raisedBy)),
+  );
+  const leave = of('leave');
+  const list = { work, by, onOpen: setDialog };
+  const ids = { team: work.teamId, event: work.eventId, car: entry.entryId, at: service.id };
+  return (
+    <>
+      <PageHeader
+        above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
+        title={visitTitle(replica, visit)}
+        facts={visitFacts(replica, visit).slice(0, 3)}
+        actions={<LinkButton href={serviceAddress(ids)}>Why, and does it fit?</LinkButton>}
+      />
+      <div className={styles.clock}>
+        <VisitClock work={work} visit={visit} />
+      </div>
+      <WhoSheet work={work} by={by} onChoose={setBy} />
+      <CarSafeCaution />
+      <Button wide look="main" onClick={() => setDialog({ kind: 'snag' })}>
+        Raise a snag
+      </Button>
+      {snags.length > 0 ? (
+        <Sheet title="Snags">
+          <TaskList tasks={snags} {...list} />
+        </Sheet>
+      ) : null}
+      <Sheet title="Do now">
+        <TaskList tasks={of('doNow')} {...list} empty="Nothing must be done here." />
+      </Sheet>
+      <Sheet title="If time">
+        <TaskList tasks={of('ifTime')} {...list} empty="Nothing is in between." />
+      </Sheet>
+      <Sheet title="Leave">
+        <Disclosure summary={leave.length === 1 ? '1 card lasts' : `${leave.length} cards last`}>
+          <TaskList tasks={leave} {...list} empty="No card can be left." />
+        </Disclosure>
+      </Sheet>
+      <StageSheet work={work} visit={visit} by={by} onOpen={setDialog} />
+      <BayDock work={work} />
+      {dialog === null ? null : (
+        <BayDialog work={work} visit={visit} by={by} dialog={dialog} onClose={() => setDialog(null)} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,68 @@
+import type { ReasonNames } from '@halfshaft/lifing';
+import { type JobCard, type ReadingSpec, reasonInWords, type Verdict } from '@halfshaft/lifing';
+import type { Task } from '@halfshaft/worklog';
+import { CAR_PLACE_NAMES } from '../car-plan/car-places';
+import type { JudgedCard } from '../service/judge-visit';
+import type { CarSnag } from '../service/snags-of-car';
+import { placeInWords } from '../work/place-in-words';
+
+/** A round, a job or a snag's repair as the bay shows it. */
+export interface BayTask {
+  task: Task;
+  title: string;
+  /** Minutes, people, place. */
+  facts: string;
+  /** Why now; empty for a snag. */
+  why: string;
+  verdict: Verdict | null;
+  caution: string;
+  instruction: string;
+  looks: JobCard['looks'];
+  readings: readonly ReadingSpec[];
+  /** Where something can be wrong; empty when it has but one place. */
+  positions: readonly string[];
+  /** Of the car plan, for a snag raised from it. */
+  place: string;
+}
+
+const CORNERS = ['FL', 'FR', 'RL', 'RR'];
+
+export function bayTaskOfCard({ card, judged, task }: JudgedCard, names: ReasonNames): BayTask {
+  const [reason] = judged.reasons;
+  const minutes = `${Math.ceil(card.seconds / 60)} min`;
+  const measured = [...new Set(card.readings.flatMap((reading) => reading.positions))];
+  return {
+    task,
+    title: card.kind === 'round' ? `Round: ${card.name}` : card.name,
+    facts: [
+      card.people > 1 ? `${minutes} × ${card.people} people` : minutes,
+      CAR_PLACE_NAMES[card.place],
+    ].join(' · '),
+    why: reason ? reasonInWords(reason, names) : '',
+    verdict: judged.verdict,
+    caution: card.caution,
+    instruction: card.instruction,
+    looks: card.looks,
+    readings: card.readings,
+    positions: measured.length === 0 && card.place === 'allCorners' ? CORNERS : measured,
+    place: card.place,
+  };
+}
+
+export function bayTaskOfSnag({ snag, task }: CarSnag, raisedBy: string): BayTask {
+  return {
+    task,
+    title: `Snag: ${snag.words}`,
+    facts: [snag.urgent ? 'urgent' : '', placeInWords(snag.place), `raised by ${raisedBy}`]
+      .filter(Boolean)
+      .join(' · '),
+    why: '',
+    verdict: null,
+    caution: '',
+    instruction: '',
+    looks: [],
+    readings: [],
+    positions: [],
+    place: snag.place,
+  };
+}

@@ -1,0 +1,99 @@
+import type { Finding } from '@halfshaft/worklog';
+import { useState } from 'react';
+import { Button } from '@/components/button';
+import { Dialog } from '@/components/dialog';
+import { Notice } from '@/components/notice';
+import { newId } from '../work/new-id';
+import { findingInWords } from '../work/task-in-words';
+import type { BayDialogProps } from './bay-dialog';
+import type { BayTask } from './bay-task';
+import { closeDraft, closeDraftKey, EMPTY_DRAFT } from './close-draft';
+import { FindingForm } from './finding-form';
+import { FindingList } from './finding-list';
+import { readReadings, slotsOf } from './read-typed';
+import { ReadingsPad } from './readings-pad';
+import { useDraft } from './use-draft';
+
+export type CloseStep = 'sheet' | 'finding';
+
+export interface CloseDialogProps extends BayDialogProps {
+  bayTask: BayTask;
+  firstStep: CloseStep;
+}
+
+/** Closing with what is out of order and what was measured. Everything typed is kept until it is done. */
+export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: CloseDialogProps) {
+  const { task, title, looks, positions, place } = bayTask;
+  const [draft, setDraft, clearDraft] = useDraft(closeDraftKey(task.id), closeDraft, EMPTY_DRAFT);
+  const [step, setStep] = useState(firstStep);
+  const [warned, setWarned] = useState(false);
+  const slots = slotsOf(bayTask.readings);
+  const read = readReadings(slots, draft.typed);
+  const wrong = Object.keys(read.problems).length > 0;
+
+  function addFinding(finding: Finding, raiseSnag: boolean) {
+    setDraft({ ...draft, findings: [...draft.findings, finding] });
+    setStep('sheet');
+    if (!raiseSnag) return;
+    const words = `${findingInWords(finding, looks)} (${title})`.slice(0, 300);
+    const { entryId } = visit.entry;
+    const snag = { snagId: newId(), entryId, serviceId: visit.service.id, place, words, urgent: false };
+    work.act('raiseSnag', snag, by);
+  }
+
+  function finish() {
+    if (wrong || (read.missing.length > 0 && !warned)) return setWarned(true);
+    const said = { task: task.ref, findings: draft.findings, readings: read.readings };
+    if (!work.act('closeTask', said, by).ok) return onClose();
+    clearDraft();
+    onClose();
+  }
+
+  if (step === 'finding') {
+    return (
+      <Dialog open onClose={onClose} title={`${title}: what is wrong?`} closeWords="Back to the list">
+        <FindingForm draftKey={`finding.${task.id}`} looks={looks} positions={positions} onAdd={addFinding} />
+      </Dialog>
+    );
+  }
+  const missing = read.missing.map(({ spec, position }) => [spec.name, position].filter(Boolean).join(' '));
+  return (
+    <Dialog
+      open
+      onClose={onClose}
+      title={title}
+      closeWords="Not yet"
+      actions={
+        <Button look="main" onClick={finish}>
+          {warned && missing.length > 0 && !wrong ? 'Done all the same' : 'Done'}
+        </Button>
+      }
+    >
+      <FindingList
+        findings={draft.findings}
+        looks={looks}
+        onRemove={(index) =>
+          setDraft({ ...draft, findings: draft.findings.filter((_, other) => other !== index) })
+        }
+      />
+      <ReadingsPad
+        slots={slots}
+        typed={draft.typed}
+        problems={warned ? read.problems : {}}
+        findings={draft.findings}
+        onType={(key, text) => setDraft({ ...draft, typed: { ...draft.typed, [key]: text } })}
+        onOffer={(finding) => setDraft({ ...draft, findings: [...draft.findings, finding] })}
+      />
+      {warned && missing.length > 0 ? (
+        <Notice kind="warning" title="Not measured" spoken>
+          <p>
+            {missing.join(', ')}. Type it in, or press Done all the same: the log then says it is missing.
+          </p>
+        </Notice>
+      ) : null}
+      <div>
+        <Button onClick={() => setStep('finding')}>Something's wrong</Button>
+      </div>
+    </Dialog>
+  );
+}

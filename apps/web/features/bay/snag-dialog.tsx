@@ -1,0 +1,65 @@
+import { carPlace } from '@halfshaft/contract';
+import { useState } from 'react';
+import { z } from 'zod';
+import { Button } from '@/components/button';
+import { ChoiceGroup } from '@/components/choice-group';
+import { Dialog } from '@/components/dialog';
+import { TextField } from '@/components/text-field';
+import { CarPlan } from '../car-plan/car-plan';
+import { newId } from '../work/new-id';
+import type { BayDialogProps } from './bay-dialog';
+import { useDraft } from './use-draft';
+
+const snagDraft = z.object({ place: carPlace.nullable(), words: z.string(), urgent: z.boolean() });
+const EMPTY = { place: null, words: '', urgent: false };
+const URGENT = [{ value: 'urgent', label: 'Urgent', hint: 'Before the car leaves.' }];
+
+/** Unplanned work in five seconds: where, a few words. */
+export function SnagDialog({ work, visit, by, onClose }: BayDialogProps) {
+  const { entryId } = visit.entry;
+  const [draft, setDraft, clearDraft] = useDraft(`snag.${entryId}`, snagDraft, EMPTY);
+  const [asked, setAsked] = useState(false);
+  const words = draft.words.trim();
+
+  function finish() {
+    if (words === '') return setAsked(true);
+    const { place, urgent } = { ...draft, place: draft.place ?? 'wholeCar' };
+    work.act(
+      'raiseSnag',
+      { snagId: newId(), entryId, serviceId: visit.service.id, place, words, urgent },
+      by,
+    );
+    clearDraft();
+    onClose();
+  }
+
+  return (
+    <Dialog
+      open
+      onClose={onClose}
+      title="Snag"
+      closeWords="Not yet"
+      actions={
+        <Button look="main" onClick={finish}>
+          Raise the snag
+        </Button>
+      }
+    >
+      <TextField
+        label="What is wrong?"
+        maxLength={300}
+        value={draft.words}
+        error={asked && words === '' ? 'Say in a few words what is wrong.' : undefined}
+        onChange={(event) => setDraft({ ...draft, words: event.target.value })}
+      />
+      <CarPlan label="Where?" chosen={draft.place} onChoose={(place) => setDraft({ ...draft, place })} />
+      <ChoiceGroup
+        label="How soon?"
+        pick="many"
+        choices={URGENT}
+        chosen={draft.urgent ? ['urgent'] : []}
+        onChange={(event) => setDraft({ ...draft, urgent: event.target.checked })}
+      />
+    </Dialog>
+  );
+}

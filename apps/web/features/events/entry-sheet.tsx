@@ -1,0 +1,135 @@
+'use client';
+
+import type { EntryReplica, EventReplica } from '@halfshaft/contract';
+import type { EpochSeconds, ServiceWindow } from '@halfshaft/itinerary';
+import { useState } from 'react';
+import { Button } from '@/components/button';
+import { LinkButton } from '@/components/link-button';
+import { Mark } from '@/components/mark';
+import { Sheet } from '@/components/sheet';
+import { Stack } from '@/components/stack';
+import { Table, type TableColumn } from '@/components/table';
+import { serviceInWords } from '../itinerary/read-points';
+import { bayAddress, carAddress, serviceAddress } from './addresses';
+import { EditEntry } from './edit-entry';
+import styles from './entry-sheet.module.css';
+import { momentInWords, type ServiceMoment, serviceMoments } from './service-moments';
+
+export interface EntrySheetProps {
+  teamId: string;
+  event: EventReplica;
+  entry: EntryReplica;
+  services: readonly ServiceWindow[];
+  /** The event's official clock; null while not known. */
+  now: EpochSeconds | null;
+  mayManage: boolean;
+}
+
+/** One car at the event: its services with their times, and the ways into each of them. */
+export function EntrySheet({ teamId, event, entry, services, now, mayManage }: EntrySheetProps) {
+  const [editing, setEditing] = useState(false);
+  const { eventId } = event;
+  const people = entry.people === 1 ? '1 person' : `${entry.people} people`;
+  return (
+    <Sheet
+      title={`Car ${entry.carNumber} · ${entry.car.name}`}
+      aside={
+        <Stack across gap="small">
+          <LinkButton look="quiet" href={carAddress(teamId, entry.car.carId)}>
+            Cards
+          </LinkButton>
+          {mayManage ? (
+            <Button look="quiet" onClick={() => setEditing(true)}>
+              Change
+            </Button>
+          ) : null}
+        </Stack>
+      }
+    >
+      <p>
+        Start position {entry.startPosition}, {people} at service
+      </p>
+      <ServiceTable {...{ teamId, event, entry, services, now }} />
+      {mayManage ? (
+        <EditEntry
+          key={`${entry.carNumber} ${entry.startPosition} ${entry.people}`}
+          {...{ teamId, eventId, entry }}
+          open={editing}
+          onClose={() => setEditing(false)}
+        />
+      ) : null}
+    </Sheet>
+  );
+}
+
+/** The mark says the same as the words: ticked, half and outlined. */
+const MARKS = { past: 'ticked', now: 'filled', next: 'half' } as const;
+
+function ServiceName({ moment, when }: { moment: ServiceMoment; when: ReturnType<typeof momentInWords> }) {
+  return (
+    <span className={styles.service}>
+      <Mark shape="box" fill={when === null ? 'outlined' : MARKS[when.kind]} />
+      <span>
+        {serviceInWords(moment.service)}
+        {when === null ? null : <span className={styles.when}>{when.words}</span>}
+      </span>
+    </span>
+  );
+}
+
+function ServiceTable({ teamId, event, entry, services, now }: Omit<EntrySheetProps, 'mayManage'>) {
+  const moments = serviceMoments(event.itinerary, services, entry.startPosition);
+  if (moments.length === 0) return <p>The itinerary has no service.</p>;
+  const visitOf = ({ service }: ServiceMoment) => ({
+    team: teamId,
+    event: event.eventId,
+    car: entry.entryId,
+    at: service.id,
+  });
+  const columns: TableColumn<ServiceMoment>[] = [
+    {
+      key: 'service',
+      heading: 'Service',
+      leads: true,
+      cell: (moment) => (
+        <ServiceName moment={moment} when={momentInWords(moments, moments.indexOf(moment), now)} />
+      ),
+    },
+    { key: 'leg', heading: 'Leg', figures: true, cell: ({ service }) => service.leg },
+    {
+      key: 'times',
+      heading: 'In – out',
+      figures: true,
+      cell: (moment) => `${moment.inClock} – ${moment.outClock}`,
+    },
+    {
+      key: 'ways',
+      heading: 'Go to',
+      cell: (moment) => (
+        <Stack across gap="small">
+          <LinkButton
+            href={serviceAddress(visitOf(moment))}
+            aria-label={`Sheet of Service ${moment.service.id}, car ${entry.carNumber}`}
+          >
+            Sheet
+          </LinkButton>
+          <LinkButton
+            href={bayAddress(visitOf(moment))}
+            aria-label={`Bay at Service ${moment.service.id}, car ${entry.carNumber}`}
+          >
+            Bay
+          </LinkButton>
+        </Stack>
+      ),
+    },
+  ];
+  return (
+    <Table
+      caption={`Services of car ${entry.carNumber}`}
+      captionHidden
+      columns={columns}
+      rows={moments}
+      rowKey={({ service }) => service.id}
+    />
+  );
+}

@@ -1,0 +1,31 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { Stack } from '@/components/stack';
+import { carsAddress, HOME_ADDRESS, newEventAddress, peopleAddress } from '../events/addresses';
+import { PageFrame } from '../frame/page-frame';
+import type { MyTeam } from './choose-team';
+import { mayManageTeam } from './may-manage-team';
+import { SignedInLine } from './signed-in-line';
+
+/** The frame around what is mine, with the ways into the team that is shown. */
+export function HomeFrame({ team, children }: { team: MyTeam | null; children: ReactNode }) {
+  const links = team ? linksOf(team) : [];
+  return (
+    <PageFrame homeHref={HOME_ADDRESS} where={team?.name} links={links}>
+      <Stack gap="large">
+        {children}
+        <SignedInLine />
+      </Stack>
+    </PageFrame>
+  );
+}
+
+function linksOf(team: MyTeam) {
+  return [
+    { href: HOME_ADDRESS, label: 'Home' },
+    { href: carsAddress(team.teamId), label: 'Cars' },
+    ...(mayManageTeam(team) ? [{ href: newEventAddress(team.teamId), label: 'New event' }] : []),
+    { href: peopleAddress(team.teamId), label: 'People' },
+  ];
+}

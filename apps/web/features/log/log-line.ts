@@ -1,0 +1,57 @@
+import type { EventReplica } from '@halfshaft/contract';
+import { formatClock, formatDay } from '@halfshaft/itinerary';
+import { flagInWords, type LogEntry, type WorkState } from '@halfshaft/worklog';
+import { sentenceOf } from '../work/entry-sentence';
+import { carNameOf, entryNamesOf } from '../work/names';
+import { carOfEntry } from './car-of-entry';
+
+/** A phone's clock may be this far off before anyone need know. */
+const TOLD_FROM_MILLIS = 60_000;
+const MILLIS_IN_SECOND = 1000;
+
+/** One entry of the log as the screen shows it. */
+export interface LogLine {
+  seq: number;
+  day: string;
+  clock: string;
+  /** Who did what. */
+  sentence: string;
+  /** Who typed it, what stood against it, what the phone's clock said. */
+  remarks: string[];
+  car: string | null;
+  isWaiting: boolean;
+}
+
+/** Times are the event's: the server's time when it took the entry in, on the event's official clock. */
+export function logLineOf(entry: LogEntry, replica: EventReplica, state: WorkState): LogLine {
+  const names = entryNamesOf(replica, state);
+  const { timeZone } = replica.itinerary;
+  const at = secondsOf(entry.serverTime ?? entry.deviceTime, replica);
+  const car = carOfEntry(entry);
+  return {
+    seq: entry.seq,
+    day: formatDay(at, timeZone),
+    clock: formatClock(at, timeZone),
+    sentence: `${sentenceOf({ ...entry, enteredBy: entry.by, flags: [] }, names)}.`,
+    remarks: [
+      ...(entry.enteredBy === entry.by ? [] : [`entered by ${names.person(entry.enteredBy)}`]),
+      ...entry.flags.map((flag) => flagInWords(flag, names.person, names.reading)),
+      ...deviceRemark(entry, replica),
+    ],
+    car: car === null ? null : carNameOf(replica, car),
+    isWaiting: entry.serverTime === null,
+  };
+}
+
+function deviceRemark({ serverTime, deviceTime }: LogEntry, replica: EventReplica): string[] {
+  if (serverTime === null || Math.abs(serverTime - deviceTime) <= TOLD_FROM_MILLIS) return [];
+  const { timeZone } = replica.itinerary;
+  const at = secondsOf(deviceTime, replica);
+  const day = formatDay(at, timeZone);
+  const sameDay = day === formatDay(secondsOf(serverTime, replica), timeZone);
+  return [`the phone's clock said ${sameDay ? '' : `${day}, `}${formatClock(at, timeZone)}`];
+}
+
+function secondsOf(millis: number, { clockOffsetSeconds }: EventReplica): number {
+  return Math.floor(millis / MILLIS_IN_SECOND) + clockOffsetSeconds;
+}

@@ -1,0 +1,155 @@
+import { applyAll, type EntryBody, emptyState, type LogEntry, taskIdOf } from '@halfshaft/worklog';
+import { describe, expect, it } from 'vitest';
+import { CAR, cardOf, entryOf, MIA, NUTS, OIL, replicaOf, taskAt } from '../work/fixtures';
+import { judgeVisit } from './judge-visit';
+import { snagsOfCar } from './snags-of-car';
+import { reasonNamesOf } from './time-in-words';
+import { findVisit, serviceNow } from './visit';
+import { wearRowsOf } from './wear-rows';
+
+const PADS = '00000000-0000-4000-8000-00000000000c';
+const pads = cardOf(PADS, { intervals: [{ counter: 'stageMetres', every: 25_000, tolerance: 0 }] });
+const replica = replicaOf(MIA, { entries: [entryOf({ cards: [cardOf(NUTS), cardOf(OIL), pads] })] });
+
+function visitAt(letter: string) {
+  const visit = findVisit(replica, CAR, letter);
+  if (!visit) throw new Error(`no Service ${letter} in the fixture`);
+  return visit;
+}
+
+function stateOf(...bodies: EntryBody[]) {
+  const entries = bodies.map((body, index): LogEntry => {
+    const stamp = { actionId: `a${index}`, by: MIA, enteredBy: MIA, deviceId: 'phone', deviceTime: 0 };
+    return { ...stamp, flags: [], body, seq: index + 1, serverTime: 0 };
+  });
+  return applyAll(emptyState, entries);
+}
+
+const done = (cardId: string, serviceId: string): EntryBody => ({
+  kind: 'done',
+  task: taskAt(cardId, serviceId),
+  needsSignature: false,
+  findings: [],
+  readings: [],
+});
+
+describe('findVisit', () => {
+  it('knows planned in-time and out-time of the car', () => {
+    const { inAt, outAt, service } = visitAt('A');
+    expect(service.allowedSeconds).toBe(1200);
+    expect(outAt - inAt).toBe(1200);
+  });
+
+  it('is null for a car or service that is not there', () => {
+    expect(findVisit(replica, CAR, 'Z')).toBeNull();
+    expect(findVisit(replica, MIA, 'A')).toBeNull();
+    expect(findVisit(replica, null, null)).toBeNull();
+  });
+});
+
+describe('serviceNow', () => {
+  it('is the one on or next, and the last after the event', () => {
+    const { entry, outAt } = visitAt('A');
+    expect(serviceNow(replica, entry, 0)?.id).toBe('A');
+    expect(serviceNow(replica, entry, outAt)?.id).toBe('A');
+    expect(serviceNow(replica, entry, outAt + 1)?.id).toBe('B');
+    expect(serviceNow(replica, entry, outAt + 999_999)?.id).toBe('B');
+  });
+});
+
+describe('judgeVisit', () => {
+  const verdicts = (letter: string, state = emptyState) =>
+    Object.fromEntries(
+      judgeVisit(replica, state, visitAt(letter)).map(({ card, judged, task }) => [
+        card.id,
+        `${judged.verdict}, ${task.state}`,
+      ]),
+    );
+
+  it('keeps a card done here in its place, shown as done', () => {
+    expect(verdicts('A')[PADS]).toBe('doNow, open');
+    expect(verdicts('A', stateOf(done(PADS, 'A')))[PADS]).toBe('doNow, done');
+  });
+
+  it('counts what was done at an earlier service', () => {
+    expect(verdicts('B')[PADS]).toBe('doNow, open');
+    expect(verdicts('B', stateOf(done(PADS, 'A')))[PADS]).toBe('leave, open');
+  });
+
+  it('still shows an earlier service after later work, without counting that work', () => {
+    expect(verdicts('A', stateOf(done(PADS, 'B')))).toEqual(verdicts('A'));
+  });
+
+  it('takes a stage that was not driven off the wear', () => {
+    const notDriven = stateOf({
+      kind: 'stageConfirmed',
+      entryId: CAR,
+      stageId: 'SS1',
+      driven: false,
+      conditions: {},
+    });
+    expect(verdicts('A', notDriven)[PADS]).toBe('leave, open');
+  });
+});
+
+describe('wearRowsOf', () => {
+  it('draws do now and if time from when it was last done to where the limit is passed', () => {
+    const visit = visitAt('B');
+    const cards = judgeVisit(replica, stateOf(done(NUTS, 'A')), visit);
+    const rows = wearRowsOf(replica.itinerary, visit, cards, reasonNamesOf(replica, visit.inAt));
+    // SS1 10 km + road 5 km to Service A; SS2 20 km + 5 km to Service B; 5 km to the finish.
+    expect(rows.find((row) => row.id === PADS)).toMatchObject({
+      fromMetres: 0,
+      limitMetres: 30_000,
+      toMetres: 45_000,
+      verdict: 'doNow',
+    });
+    expect(rows.find((row) => row.id === NUTS)?.fromMetres).toBe(15_000);
+  });
+});
+
+describe('snagsOfCar', () => {
+  const snag = (snagId: string, urgent = false, entryId = CAR): EntryBody => ({
+    kind: 'snagRaised',
+    snagId,
+    entryId,
+    serviceId: 'A',
+    place: 'boot',
+    words: snagId,
+    urgent,
+  });
+  const repair = (snagId: string, serviceId: string) =>
+    ({ entryId: CAR, serviceId, source: { kind: 'snag', snagId } }) as const;
+  const closed = (snagId: string, serviceId: string): EntryBody => ({
+    kind: 'done',
+    task: repair(snagId, serviceId),
+    needsSignature: false,
+    findings: [],
+    readings: [],
+  });
+  const ids = (letter: string, ...bodies: EntryBody[]) =>
+    snagsOfCar(stateOf(...bodies), CAR, letter).map((each) => each.snag.id);
+
+  it('puts urgent ones first and leaves out other cars', () => {
+    expect(ids('A', snag('one'), snag('two', true), snag('three', false, 'another car'))).toEqual([
+      'two',
+      'one',
+    ]);
+  });
+
+  it('shows one settled here, and not one settled elsewhere', () => {
+    expect(ids('A', snag('one'), closed('one', 'A'))).toEqual(['one']);
+    expect(ids('B', snag('one'), closed('one', 'A'))).toEqual([]);
+  });
+
+  it('keeps one that was carried over open at the next service', () => {
+    const carried: EntryBody = {
+      kind: 'carriedOver',
+      task: repair('one', 'A'),
+      needsSignature: false,
+      reason: 'no time',
+    };
+    const [next] = snagsOfCar(stateOf(snag('one'), carried), CAR, 'B');
+    expect(next?.task).toMatchObject({ id: taskIdOf(repair('one', 'B')), state: 'open' });
+  });
+});

@@ -1,0 +1,86 @@
+'use client';
+
+import { routeMetresAt } from '@halfshaft/itinerary';
+import { useMemo } from 'react';
+import { Button } from '@/components/button';
+import { Disclosure } from '@/components/disclosure';
+import { LinkButton } from '@/components/link-button';
+import { PageHeader } from '@/components/page-header';
+import { Sheet } from '@/components/sheet';
+import { Stack } from '@/components/stack';
+import { bayAddress } from '../events/addresses';
+import { RouteStrip } from '../route/route-strip';
+import { carNameOf } from '../work/names';
+import { WorkNotices } from '../work/work-notices';
+import type { LoadedWork } from '../work/work-page';
+import { CardList } from './card-list';
+import { FitSheet } from './fit-sheet';
+import { judgeVisit } from './judge-visit';
+import { OtherServices } from './other-services';
+import { SnagList } from './snag-list';
+import { snagsOfCar } from './snags-of-car';
+import { reasonNamesOf } from './time-in-words';
+import type { Visit } from './visit';
+import { VisitClock } from './visit-clock';
+import { visitFacts, visitTitle } from './visit-facts';
+import { wearRowsOf } from './wear-rows';
+
+/** One service of one car: what must be done, what can wait, why, and whether it fits. */
+export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
+  const { replica, state, teamId, eventId } = work;
+  const { entry, service } = visit;
+  const { entryId } = entry;
+  const cards = useMemo(() => judgeVisit(replica, state, visit), [replica, state, visit]);
+  const of = (verdict: 'doNow' | 'ifTime' | 'leave') =>
+    cards.filter((each) => each.judged.verdict === verdict);
+  const leave = of('leave');
+  const ids = { team: teamId, event: eventId, car: entryId, at: service.id };
+  return (
+    <>
+      <WorkNotices work={work} />
+      <PageHeader
+        above={`${replica.name} · ${carNameOf(replica, entryId)}, ${entry.car.name}`}
+        title={visitTitle(replica, visit)}
+        facts={visitFacts(replica, visit)}
+        actions={
+          <>
+            <LinkButton look="main" href={bayAddress(ids)}>
+              To the bay
+            </LinkButton>
+            <Button onClick={() => window.print()}>Print</Button>
+          </>
+        }
+      />
+      <div className="screen-only">
+        <VisitClock work={work} visit={visit} />
+      </div>
+      <FitSheet visit={visit} doNow={of('doNow')} />
+      <Sheet title="Do now">
+        <CardList cards={of('doNow')} work={work} visit={visit} empty="Nothing must be done here." />
+      </Sheet>
+      <Sheet title="If time">
+        <CardList cards={of('ifTime')} work={work} visit={visit} empty="Nothing is in between." />
+      </Sheet>
+      <Sheet title="Snags">
+        <SnagList snags={snagsOfCar(state, entryId, service.id)} work={work} />
+      </Sheet>
+      <Sheet title="Leave">
+        <Disclosure summary={leave.length === 1 ? '1 card lasts' : `${leave.length} cards last`}>
+          <CardList cards={leave} work={work} visit={visit} empty="No card can be left." />
+        </Disclosure>
+      </Sheet>
+      <Sheet title="Along the route">
+        <RouteStrip
+          itinerary={replica.itinerary}
+          services={visit.services}
+          startPosition={entry.startPosition}
+          hereMetres={routeMetresAt(replica.itinerary, service.inIndex)}
+          rows={wearRowsOf(replica.itinerary, visit, cards, reasonNamesOf(replica, visit.inAt))}
+        />
+      </Sheet>
+      <Stack>
+        <OtherServices work={work} visit={visit} />
+      </Stack>
+    </>
+  );
+}

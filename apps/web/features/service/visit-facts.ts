@@ -1,0 +1,26 @@
+import type { EventReplica } from '@halfshaft/contract';
+import { formatClock, formatDay } from '@halfshaft/itinerary';
+import { serviceNameOf } from '../work/names';
+import type { Visit } from './visit';
+
+const SECONDS_IN_MINUTE = 60;
+
+/** "Service B · 20 min" */
+export function visitTitle(replica: EventReplica, { service }: Visit): string {
+  const minutes = Math.floor(service.allowedSeconds / SECONDS_IN_MINUTE);
+  // Neither the letter nor the unit may stand alone on a line.
+  return `${serviceNameOf(replica, service.id).replace(/ (\S+)$/, '\u00a0$1')} · ${minutes}\u00a0min`;
+}
+
+/** The ruled line under the title. */
+export function visitFacts(replica: EventReplica, visit: Visit): string[] {
+  const { timeZone } = replica.itinerary;
+  const { entry, service, inAt, outAt } = visit;
+  return [
+    formatDay(inAt, timeZone),
+    `in ${formatClock(inAt, timeZone)} at ${service.inControl}`,
+    `out ${formatClock(outAt, timeZone)} at ${service.outControl}`,
+    `start position ${entry.startPosition}`,
+    entry.people === 1 ? '1 person' : `${entry.people} people`,
+  ];
+}

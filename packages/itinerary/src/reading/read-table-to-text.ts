@@ -1,0 +1,27 @@
+import { COLUMN_HEADINGS } from '../table-columns';
+import type { ReadHeading, ReadTable } from './read-itinerary-model';
+
+/**
+ * A table as read, and mended, as tab separated text that `readItinerary` reads the same: what to keep of a paste. Each
+ * column is headed by the standard heading and its unit; columns that are not read keep their own. Lines that were
+ * left out are not in it, so rows are numbered anew.
+ *
+ * @example
+ * readTableToText(table).split('\n')[0] // 'TC/SS\tLocation\tSS km\tRoad km\tTotal km\tTarget time\tFirst car due'
+ */
+export function readTableToText(table: ReadTable): string {
+  const rows = table.rows.map((row) => row.cells.map((cell) => cell.text));
+  const lines = [table.headings.map(headingText), ...rows].map((cells) => cells.map(quote).join('\t'));
+  return `${lines.join('\n')}\n`;
+}
+
+function headingText({ text, meaning, unit }: ReadHeading): string {
+  if (meaning === null || meaning === 'surplus') return text;
+  const heading = COLUMN_HEADINGS[meaning];
+  if (unit === 'miles') return heading.replace(/km$/, 'miles');
+  return unit === 'minutes' ? `${heading} (min)` : heading;
+}
+
+function quote(cell: string): string {
+  return /["\t\n\r]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+}

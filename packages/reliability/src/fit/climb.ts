@@ -1,0 +1,77 @@
+import { type LikelihoodPoint, logLikelihood } from './log-likelihood';
+import type { LogLife } from './observation';
+import type { StandardCurve } from './standard-curve';
+
+export interface Summit {
+  location: number;
+  logSpread: number;
+  point: LikelihoodPoint;
+  /** False when the likelihood still rises after all rounds: it has no top, or one too flat to find. */
+  settled: boolean;
+}
+
+/** Which of the two may move; a bound holds one of them still. */
+export type Free = 'both' | 'location' | 'logSpread';
+
+const MOST_ROUNDS = 200;
+/** Below this expected gain one more Newton step is exact to the last digits. */
+const SMALL_GAIN = 1e-14;
+
+/**
+ * The top of the likelihood by Newton's method: steps are shortened until they rise, and where the surface is not
+ * bowl-shaped its curvature is lifted until it is (Nocedal & Wright 2006, section 3.4).
+ */
+export function climb(
+  lives: readonly LogLife[],
+  curve: StandardCurve,
+  start: { location: number; logSpread: number },
+  free: Free = 'both',
+): Summit {
+  let { location, logSpread } = start;
+  let point = logLikelihood(lives, curve, location, logSpread);
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const step = newtonStep(point, free, Math.exp(logSpread));
+    const gain = (step.location * point.byLocation + step.logSpread * point.byLogSpread) / 2;
+    const isLast = gain < SMALL_GAIN;
+    let [part, next] = [1, point];
+    do {
+      next = logLikelihood(lives, curve, location + part * step.location, logSpread + part * step.logSpread);
+      if (isLast || next.value >= point.value) break;
+      part /= 2;
+    } while (part > 1e-9);
+    if (!(isLast || next.value >= point.value)) break;
+    location += part * step.location;
+    logSpread += part * step.logSpread;
+    point = next;
+    if (isLast) return { location, logSpread, point, settled: true };
+  }
+  return { location, logSpread, point, settled: false };
+}
+
+function newtonStep(
+  point: LikelihoodPoint,
+  free: Free,
+  spread: number,
+): { location: number; logSpread: number } {
+  // In units of the spread, so that lifting the curvature means the same in both directions.
+  const slope = [
+    free === 'logSpread' ? 0 : point.byLocation * spread,
+    free === 'location' ? 0 : point.byLogSpread,
+  ] as const;
+  const across = free === 'both' ? -point.byBoth * spread : 0;
+  let along = free === 'logSpread' ? 1 : -point.byLocationTwice * spread ** 2;
+  let up = free === 'location' ? 1 : -point.byLogSpreadTwice;
+  const smallest = (along + up) / 2 - Math.hypot((along - up) / 2, across);
+  const size = Math.abs(along) + Math.abs(up) + Math.abs(across);
+  if (smallest < 1e-9 * size) {
+    const lift = 0.1 * size - smallest;
+    along += lift;
+    up += lift;
+  }
+  const determinant = along * up - across * across;
+  const location = (up * slope[0] - across * slope[1]) / determinant;
+  const logSpread = (along * slope[1] - across * slope[0]) / determinant;
+  // A long step leaves the neighbourhood that its curvature describes.
+  const shrink = Math.min(1, 2 / Math.hypot(location, logSpread));
+  return { location: location * shrink * spread, logSpread: logSpread * shrink };
+}

@@ -1,0 +1,12 @@
+import { logNormalTail } from './log-normal-tail';
+
+/**
+ * The chance that a standard normal variable is at most z.
+ *
+ * @throws RangeError when z is not a finite number
+ * @example
+ * normalCumulative(1) // 0.8413447460685429
+ */
+export function normalCumulative(z: number): number {
+  return Math.exp(logNormalTail(-z));
+}

@@ -1,0 +1,172 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent, taskRef } from '../support/event';
+import { type Caller, type House, openHouse } from '../support/house';
+import { type LiveStream, openLiveStream } from './live-stream';
+import { type ApiProcess, startApiProcess } from './start-process';
+import { askOwner } from './table-hashes';
+
+/** The route's beat is every 15 s. */
+const BEAT_WITHIN_MS = 16_000;
+
+type Member = { caller: Caller; personId: string; cookie: string };
+
+let house: House;
+let second: ApiProcess;
+let team: TeamAtEvent;
+let mia: Member;
+const open: LiveStream[] = [];
+
+beforeAll(async () => {
+  house = await openHouse();
+  second = await startApiProcess(house.database);
+  team = await foundTeamAtEvent(house);
+  mia = await joinTeam(house, team, 'Mia');
+});
+
+afterEach(() => {
+  for (const stream of open.splice(0)) stream.close();
+});
+
+afterAll(async () => {
+  await second?.stop();
+  await house?.close();
+});
+
+describe('who may watch', () => {
+  it('asks a stranger to sign in', async () => {
+    const answer = await fetch(addressOf(house.url, team.teamId, team.eventId));
+    expect(answer.status).toBe(401);
+    expect(await answer.json()).toEqual({ message: 'Sign in to watch an event.' });
+  });
+
+  it('gives one answer for an event of another team and for one that never was', async () => {
+    const other = await foundTeamAtEvent(house, 'Other');
+    const asked = [
+      [other.teamId, other.eventId],
+      [team.teamId, other.eventId],
+      [other.teamId, team.eventId],
+      [randomUUID(), randomUUID()],
+      [team.teamId, randomUUID()],
+    ] as const;
+    for (const [teamId, eventId] of asked) {
+      const answer = await fetch(addressOf(house.url, teamId, eventId), { headers: { cookie: mia.cookie } });
+      expect(answer.status).toBe(404);
+      expect(await answer.json()).toEqual({ message: 'That event does not exist, or it is not yours.' });
+    }
+  });
+
+  it('says what is missing from a malformed request', async () => {
+    const answer = await fetch(`${house.url}/live?team=7&event=x`, { headers: { cookie: mia.cookie } });
+    expect(answer.status).toBe(400);
+    expect(await answer.json()).toEqual({ message: 'Say which team and event to watch.' });
+  });
+
+  it('lets nobody watch who was taken out of the team', async () => {
+    const leaver = await joinTeam(house, team, 'Leaver');
+    const people = await team.caller.people.list({ teamId: team.teamId });
+    const found = people.find((person) => person.personId === leaver.personId)?.membership?.membershipId;
+    await team.caller.people.revoke({ teamId: team.teamId, membershipId: found ?? '' });
+    const answer = await fetch(addressOf(house.url, team.teamId, team.eventId), {
+      headers: { cookie: leaver.cookie },
+    });
+    expect(answer.status).toBe(404);
+  });
+});
+
+describe('what is heard', () => {
+  it('begins with a call to pull, then tells the seq of every push of another person', async () => {
+    const stream = await watch(house.url);
+    expect(await stream.next()).toBe('data: 0');
+    for (let times = 0; times < 2; times += 1) {
+      const { lastSeq } = await act(mia);
+      expect(await stream.next()).toBe(`data: ${lastSeq}`);
+    }
+  });
+
+  it('hears what was pushed through another process', async () => {
+    const [here, there] = [await watch(house.url), await watch(second.url)];
+    expect([await here.next(), await there.next()]).toEqual(['data: 0', 'data: 0']);
+    const seq = await actOverHttp(second.url, mia);
+    expect([await here.next(), await there.next()]).toEqual([`data: ${seq}`, `data: ${seq}`]);
+    const { lastSeq } = await act(mia);
+    expect([await here.next(), await there.next()]).toEqual([`data: ${lastSeq}`, `data: ${lastSeq}`]);
+  });
+
+  it('hears nothing of a push that was refused, nor of other events', async () => {
+    const stream = await watch(house.url);
+    await stream.next();
+    const other = await foundTeamAtEvent(house, 'Another');
+    await act(other, other);
+    const { teamId, eventId, entryId, cardIds } = team;
+    const task = taskRef(entryId, cardIds[0] ?? '', 'B');
+    await team.caller.work.push({
+      teamId,
+      eventId,
+      actions: [makeAction({ kind: 'releaseTask', args: { task } }, team.personId)],
+    });
+    await expect(stream.next(1_500)).rejects.toThrow('Nothing came');
+    const { lastSeq } = await act(mia);
+    expect(await stream.next()).toBe(`data: ${lastSeq}`);
+  });
+
+  it('beats when nothing happens, so that nothing on the way closes the stream', async () => {
+    const stream = await watch(house.url);
+    await stream.next();
+    expect(await stream.next(BEAT_WITHIN_MS)).toBe(': still here');
+  });
+
+  it('tells everyone to pull after the database dropped the listener, and hears again from then on', async () => {
+    const stream = await watch(house.url);
+    await stream.next();
+    const dropped = await askOwner(
+      house.database,
+      `SELECT pg_terminate_backend(pid) FROM pg_stat_activity
+       WHERE datname = current_database() AND query LIKE 'LISTEN %'`,
+    );
+    expect(dropped).toHaveLength(2); // one listener a process
+    expect(await stream.next()).toBe('data: 0');
+    const { lastSeq } = await act(mia);
+    expect(await stream.next()).toBe(`data: ${lastSeq}`);
+  });
+
+  it('forgets a watcher that went away', async () => {
+    const stream = await watch(house.url);
+    await stream.next();
+    expect(house.live.subscriberCount()).toBe(1);
+    stream.close();
+    await expect.poll(() => house.live.subscriberCount()).toBe(0);
+  });
+});
+
+function addressOf(url: string, teamId: string, eventId: string): string {
+  return `${url}/live?team=${teamId}&event=${eventId}`;
+}
+
+async function watch(url: string): Promise<LiveStream> {
+  const stream = await openLiveStream(addressOf(url, team.teamId, team.eventId), team.cookie);
+  open.push(stream);
+  return stream;
+}
+
+/** One fact more in the log. */
+function act(who: Pick<Member, 'caller' | 'personId'>, at: TeamAtEvent = team) {
+  const { teamId, eventId } = at;
+  return who.caller.work.push({ teamId, eventId, actions: [confirm(at, who.personId)] });
+}
+
+async function actOverHttp(url: string, who: Member): Promise<number> {
+  const { teamId, eventId } = team;
+  const answer = await fetch(`${url}/trpc/work.push`, {
+    method: 'POST',
+    headers: { cookie: who.cookie, 'content-type': 'application/json' },
+    body: JSON.stringify({ teamId, eventId, actions: [confirm(team, who.personId)] }),
+  });
+  const told = (await answer.json()) as { result: { data: { lastSeq: number } } };
+  return told.result.data.lastSeq;
+}
+
+function confirm({ entryId }: TeamAtEvent, personId: string) {
+  const args = { entryId, stageId: 'SS1', driven: true, conditions: {} };
+  return makeAction({ kind: 'confirmStage', args }, personId);
+}

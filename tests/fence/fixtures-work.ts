@@ -1,0 +1,86 @@
+import { randomUUID } from 'node:crypto';
+import type { ActionBody, ActionKind, TaskRef } from '@halfshaft/worklog';
+import { makeAction, taskRef } from '../support/event';
+import { type Variant, variant } from './fixture';
+import { pushAs, type World } from './world';
+
+/** How to make each kind of action right for a fresh world. A kind that is missing does not compile. */
+const BODIES: { [Kind in ActionKind]: (world: World) => Promise<ActionBody> | ActionBody } = {
+  takeTask: (world) => ({ kind: 'takeTask', args: { task: plainTask(world) } }),
+  releaseTask: async (world) => {
+    await push(world, { kind: 'takeTask', args: { task: plainTask(world) } });
+    return { kind: 'releaseTask', args: { task: plainTask(world) } };
+  },
+  startTask: (world) => ({ kind: 'startTask', args: { task: plainTask(world) } }),
+  closeTask: (world) => ({ kind: 'closeTask', args: { task: plainTask(world), findings: [], readings: [] } }),
+  carryOverTask: (world) => ({
+    kind: 'carryOverTask',
+    args: { task: plainTask(world), reason: 'Out of time' },
+  }),
+  dropTask: (world) => ({ kind: 'dropTask', args: { task: plainTask(world), reason: 'Not needed' } }),
+  reopenTask: async (world) => {
+    await push(world, {
+      kind: 'closeTask',
+      args: { task: plainTask(world), findings: [], readings: [] },
+    });
+    return { kind: 'reopenTask', args: { task: plainTask(world), reason: 'Still loose' } };
+  },
+  signTask: async (world) => {
+    const task = taskRef(world.entryId, world.signedCardId);
+    await push(
+      world,
+      { kind: 'closeTask', args: { task, findings: [], readings: [] } },
+      world.mechanic.personId,
+    );
+    return { kind: 'signTask', args: { task } };
+  },
+  raiseSnag: ({ entryId }) => ({
+    kind: 'raiseSnag',
+    args: { snagId: randomUUID(), entryId, serviceId: 'A', place: 'boot', words: 'Smells', urgent: false },
+  }),
+  confirmStage: ({ entryId }) => ({
+    kind: 'confirmStage',
+    args: { entryId, stageId: 'SS1', driven: true, conditions: {} },
+  }),
+  undo: async (world) => {
+    const actionId = await push(world, { kind: 'takeTask', args: { task: plainTask(world) } });
+    return { kind: 'undo', args: { actionId } };
+  },
+};
+
+/** `work.push` once for each kind of action, and for a snag's repair beside a card's job. */
+export function pushFixtures(): Variant[] {
+  const kinds = Object.entries(BODIES).map(([kind, body]) => pushFixture(kind, body));
+  return [
+    ...kinds,
+    pushFixture('takeTask of a snag', takeSnag),
+    pushFixture('closeTask of a snag', closeSnag),
+  ];
+}
+
+function pushFixture(special: string, body: (world: World) => Promise<ActionBody> | ActionBody): Variant {
+  const made = ['actions.0.actionId', ...(special === 'raiseSnag' ? ['actions.0.args.snagId'] : [])];
+  const make = async (world: World) => {
+    const { teamId, eventId, owner } = world;
+    return { teamId, eventId, actions: [{ ...makeAction(await body(world), owner.personId) }] };
+  };
+  return variant('work.push', 'member', make, { special, made });
+}
+
+const takeSnag = (world: World): ActionBody => ({ kind: 'takeTask', args: { task: snagTask(world) } });
+const closeSnag = (world: World): ActionBody => ({
+  kind: 'closeTask',
+  args: { task: snagTask(world), findings: [], readings: [] },
+});
+
+function plainTask({ entryId, cardId }: World): TaskRef {
+  return taskRef(entryId, cardId);
+}
+
+function snagTask({ entryId, snagId }: World): TaskRef {
+  return { entryId, serviceId: 'A', source: { kind: 'snag', snagId } };
+}
+
+function push(world: World, body: ActionBody, by?: string): Promise<string> {
+  return pushAs(world.owner, world, body, by ? { by } : {});
+}

@@ -1,0 +1,108 @@
+import { ITINERARY } from '../support/event';
+import { type Variant, variant } from './fixture';
+import { pushFixtures } from './fixtures-work';
+import { CAR, type World } from './world';
+
+const POSITION = { carNumber: '9', startPosition: 9, people: 3 };
+const CHANGED_ITINERARY = { ...ITINERARY, startsOn: '2026-06-20' };
+const FOR_MECHANICS = { role: 'mechanic', days: 2 } as const;
+const founding = { teamName: 'New team', personName: 'New founder', eventName: 'New event' };
+const visit = {
+  drive: 'front',
+  surface: 'gravel',
+  itinerary: ITINERARY,
+  people: 2,
+  startPosition: 3,
+} as const;
+
+/** Every procedure at least once. A procedure that is missing here fails the test by its name. */
+export const FIXTURES: Variant[] = [
+  variant('team.mine', 'account', () => undefined),
+  variant('team.create', 'account', () => ({ name: 'New team', personName: 'New founder' })),
+  variant('team.keepVisit', 'account', () => ({ ...founding, visit })),
+
+  variant('people.list', 'member', ({ teamId }) => ({ teamId })),
+  variant('people.add', 'manager', ({ teamId }) => ({ teamId, name: 'No Account' })),
+  variant('people.setRole', 'admin', ({ teamId, spare }) => ({
+    teamId,
+    membershipId: spare.membershipId,
+    role: 'driver',
+  })),
+  variant('people.revoke', 'admin', ({ teamId, spare }) => ({ teamId, membershipId: spare.membershipId })),
+
+  variant('invite.create', 'manager', ({ teamId }) => ({ teamId, ...FOR_MECHANICS, eventId: null }), {
+    special: 'for the team',
+  }),
+  variant('invite.create', 'manager', ({ teamId, eventId }) => ({ teamId, ...FOR_MECHANICS, eventId }), {
+    special: 'for one event',
+  }),
+  variant(
+    'invite.create',
+    'admin',
+    ({ teamId }) => ({ teamId, ...FOR_MECHANICS, role: 'manager', eventId: null }),
+    { special: 'of a manager' },
+  ),
+  variant('invite.list', 'manager', ({ teamId }) => ({ teamId })),
+  variant('invite.revoke', 'manager', ({ teamId, inviteId }) => ({ teamId, inviteId })),
+  variant('invite.look', 'anyone', ({ token }) => ({ token }), { secrets: ['token'] }),
+  variant('invite.accept', 'account', ({ token }) => ({ token, name: 'New helper' }), { secrets: ['token'] }),
+
+  variant('car.list', 'member', ({ teamId }) => ({ teamId })),
+  variant('car.create', 'manager', ({ teamId }) => ({ teamId, ...CAR, withStarterCards: true })),
+  variant('car.update', 'manager', ({ teamId, carId }) => ({ teamId, carId, ...CAR, name: 'Renamed' })),
+
+  variant('card.list', 'member', ({ teamId, carId }) => ({ teamId, carId })),
+  variant('card.save', 'manager', async (world) => ({ ...(await cardOf(world)), cardId: null }), {
+    special: 'a new one',
+  }),
+  variant('card.save', 'manager', cardOf, { special: 'an old one' }),
+  variant('card.remove', 'manager', ({ teamId, cardId }) => ({ teamId, cardId })),
+
+  variant('event.list', 'member', ({ teamId }) => ({ teamId })),
+  variant('event.get', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
+  variant('event.create', 'manager', ({ teamId }) => ({ teamId, name: 'New event', itinerary: ITINERARY })),
+  variant('event.saveItinerary', 'manager', ({ teamId, eventId }) => ({
+    teamId,
+    eventId,
+    itinerary: CHANGED_ITINERARY,
+  })),
+  variant('event.enter', 'manager', ({ teamId, eventId, idleCarId }) => ({
+    teamId,
+    eventId,
+    carId: idleCarId,
+    ...POSITION,
+  })),
+  variant('event.updateEntry', 'manager', ({ teamId, entryId }) => ({ teamId, entryId, ...POSITION })),
+  variant('event.published', 'account', () => undefined),
+  variant('event.takeOver', 'manager', ({ teamId, organiser: { organiserId, publishedEventId } }) => ({
+    teamId,
+    organiserId,
+    publishedEventId,
+  })),
+
+  ...pushFixtures(),
+  variant('work.pull', 'member', ({ teamId, eventId }) => ({ teamId, eventId, since: 0 })),
+
+  variant('organiser.create', 'account', () => ({ name: 'New club' })),
+  variant('organiser.events', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
+  variant('organiser.saveEvent', 'organiser', (world) => ({ ...eventOf(world), publishedEventId: null }), {
+    special: 'a new one',
+  }),
+  variant('organiser.saveEvent', 'organiser', eventOf, { special: 'an old one' }),
+  variant('organiser.publish', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
+    organiserId,
+    publishedEventId: draftId,
+  })),
+];
+
+async function cardOf({ owner, teamId, carId, cardId }: World) {
+  const cards = await owner.caller.card.list({ teamId, carId });
+  const card = cards.find((each) => each.id === cardId);
+  if (!card) throw new Error('The card of the fixture is not listed.');
+  const { id, ...body } = card;
+  return { teamId, carId, cardId: id, card: { ...body, name: 'Renamed' } };
+}
+
+function eventOf({ organiser: { organiserId, draftId } }: World) {
+  return { organiserId, publishedEventId: draftId, name: 'Renamed', itinerary: CHANGED_ITINERARY };
+}

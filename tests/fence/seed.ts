@@ -1,0 +1,41 @@
+import { randomUUID } from 'node:crypto';
+import type pg from 'pg';
+import { ITINERARY, makeAction, taskRef } from '../support/event';
+import type { House } from '../support/house';
+import type { SpareKeys } from './probe-rows';
+import { foundWorld, makeAccount, pushAs, type World } from './world';
+
+/** A world with a row in every table, and the keys that copies of these rows need. */
+export interface Seed extends World {
+  spareKeys: SpareKeys;
+  /** An organiser that has published nothing. */
+  silent: { userId: string; organiserId: string };
+}
+
+export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
+  const world = await foundWorld(house);
+  const { teamId, entryId, eventId, idleCarId } = world;
+  const stage = { entryId, stageId: 'SS1', driven: true, conditions: {} };
+  await pushAs(world.owner, world, { kind: 'confirmStage', args: stage });
+  const refused = makeAction(
+    { kind: 'releaseTask', args: { task: taskRef(entryId, world.signedCardId) } },
+    world.owner.personId,
+  );
+  await world.owner.caller.work.push({ teamId, eventId, actions: [refused] });
+  const emptyEventId = randomUUID();
+  await owner.query(
+    `INSERT INTO event SELECT (jsonb_populate_record(e, jsonb_build_object('id', $1::text))).* FROM event e
+     WHERE e.team_id = $2 AND e.id = $3`,
+    [emptyEventId, teamId, eventId],
+  );
+  const spareKeys = { emptyEventId, refusedActionId: refused.actionId, idleCarId };
+  return { ...world, spareKeys, silent: await foundSilentOrganiser(house) };
+}
+
+async function foundSilentOrganiser(house: House) {
+  const { userId, caller } = makeAccount(house);
+  const { organiserId } = await caller.organiser.create({ name: 'Silent club' });
+  const draft = { organiserId, publishedEventId: null, name: 'Draft', itinerary: ITINERARY };
+  await caller.organiser.saveEvent(draft);
+  return { userId, organiserId };
+}

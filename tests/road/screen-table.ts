@@ -1,0 +1,102 @@
+/** Ids of the worlds the screens are shown in: one with everything, one with nothing yet. */
+export interface ScreenIds {
+  team: string;
+  event: string;
+  entry: string;
+  car: string;
+  organiser: string;
+  emptyTeam: string;
+  emptyEvent: string;
+  emptyCar: string;
+  emptyOrganiser: string;
+}
+
+type Who = 'nobody' | 'member' | 'newcomer' | 'organiser' | 'newOrganiser';
+
+export interface ScreenState {
+  state: 'full' | 'empty' | 'error';
+  who: Who;
+  /** What follows the route. */
+  query: string;
+  /** Words that must stand on it, so that a blank page is not taken for a good one. */
+  shows: RegExp;
+  /** What the browser writes to its console when the server says no on purpose. */
+  expected?: RegExp[];
+}
+
+/** An id that is well formed and belongs to nobody. */
+const NOBODYS = '00000000-0000-4000-8000-000000000000';
+const NOT_FOUND = [/404/];
+
+/** Every route of the build, in each state it has. A route that is missing here fails the test. */
+export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
+  const at = (path: Record<string, string>) => `?${new URLSearchParams(path)}`;
+  const lost = at({ team: NOBODYS, event: NOBODYS, car: NOBODYS, at: 'A' });
+  const gone = (who: Who = 'member'): ScreenState => ({
+    state: 'error',
+    who,
+    query: lost,
+    shows: /does not exist|not yours|nothing here/i,
+    expected: NOT_FOUND,
+  });
+  const full = (query: string, shows: RegExp, who: Who = 'member'): ScreenState => ({
+    state: 'full',
+    who,
+    query,
+    shows,
+  });
+  const empty = (query: string, shows: RegExp, who: Who = 'newcomer'): ScreenState => ({
+    state: 'empty',
+    who,
+    query,
+    shows,
+  });
+  const service = { team: ids.team, event: ids.event, car: ids.entry, at: 'B' };
+  const emptyEvent = { team: ids.emptyTeam, event: ids.emptyEvent };
+  return {
+    '/': [full('', /Plan a service now/, 'nobody')],
+    '/try/': [full('', /Paste the itinerary/, 'nobody')],
+    '/sign-in/': [full('', /Sign in/, 'nobody')],
+    '/sign-up/': [full('', /account/i, 'nobody')],
+    '/join/': [
+      {
+        state: 'error',
+        who: 'nobody',
+        query: '#AAAAAAAAAAAAAAAAAAAAAAAAAAAA',
+        shows: /leads nowhere/,
+        expected: NOT_FOUND,
+      },
+    ],
+    '/home/': [full('', /Birch Lane Rallying/), empty(at({ team: ids.emptyTeam }), /New Team/)],
+    '/people/': [
+      full(at({ team: ids.team }), /Joss Tarn/),
+      empty(at({ team: ids.emptyTeam }), /Founder/),
+      gone(),
+    ],
+    '/cars/': [full(at({ team: ids.team }), /Heron R2/), empty(at({ team: ids.emptyTeam }), /car/i), gone()],
+    '/car/': [
+      full(at({ team: ids.team, car: ids.car }), /Wheel nuts/),
+      empty(at({ team: ids.emptyTeam, car: ids.emptyCar }), /Bare car/),
+      gone(),
+    ],
+    '/event/new/': [full(at({ team: ids.team }), /itinerary/i), gone()],
+    '/event/': [
+      full(at({ team: ids.team, event: ids.event }), /Larchwater Stages/),
+      empty(at(emptyEvent), /Empty event/),
+      gone(),
+    ],
+    '/event/itinerary/': [full(at({ team: ids.team, event: ids.event }), /Otter Moss/), gone()],
+    '/service/': [full(at(service), /Service B/), gone()],
+    '/bay/': [full(at(service), /Front corners/), gone()],
+    '/log/': [
+      full(at({ team: ids.team, event: ids.event }), /Joss Tarn/),
+      empty(at(emptyEvent), /nothing|empty|yet/i),
+      gone(),
+    ],
+    '/organiser/': [
+      full(at({ organiser: ids.organiser }), /Larchwater Stages/, 'organiser'),
+      empty(at({ organiser: ids.emptyOrganiser }), /event/i, 'newOrganiser'),
+      { ...gone(), query: at({ organiser: NOBODYS }) },
+    ],
+  };
+}

@@ -1,0 +1,123 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openPage, runAxe, screenshot } from '../browser/chromium';
+import { type DemoWorld, loadDemoWorld } from '../support/demo-house';
+import { ITINERARY } from '../support/event';
+import { type House, openHouse } from '../support/house';
+import { type ScreenIds, type ScreenState, screenTable } from './screen-table';
+
+const OUT = resolve(import.meta.dirname, '../../apps/web/out');
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 1440, height: 900 },
+];
+const SCHEMES = ['light', 'dark'] as const;
+
+let house: House;
+let ids: ScreenIds;
+let cookies: Record<ScreenState['who'], string>;
+
+beforeAll(async () => {
+  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  const world = await loadDemoWorld(house);
+  ({ ids, cookies } = await furnish(world));
+});
+afterAll(() => house.close());
+
+/** Beside the demo: someone who has just begun, with a team, a bare car and an event nobody has entered. */
+async function furnish({ demo, events, cookieOf }: DemoWorld) {
+  const birch = demo.teams.birch;
+  const event = events.birch;
+  if (!birch || !event) throw new Error('The demo has no team of that key.');
+  const member = house.callAs(birch.founderUserId);
+  const replica = await member.event.get({ teamId: birch.teamId, eventId: event });
+  const entry = replica.entries[0];
+  if (!entry) throw new Error('The demo team has entered no car.');
+  const newcomer = await house.signUp('New Founder');
+  const caller = house.callAs(newcomer.userId);
+  const { teamId } = await caller.team.create({ name: 'New Team', personName: 'New Founder' });
+  const bare = {
+    name: 'Bare car',
+    drive: 'rear' as const,
+    surface: 'tarmac' as const,
+    withStarterCards: false,
+  };
+  const { carId } = await caller.car.create({ teamId, ...bare });
+  const created = await caller.event.create({ teamId, name: 'Empty event', itinerary: ITINERARY });
+  if (!created.ok) throw new Error('The fixture itinerary has a problem.');
+  const newOrganiser = await house.signUp('New Organiser');
+  const { organiserId } = await house.callAs(newOrganiser.userId).organiser.create({ name: 'New Club' });
+  return {
+    ids: {
+      team: birch.teamId,
+      event,
+      entry: entry.entryId,
+      car: entry.car.carId,
+      organiser: demo.organiser.organiserId,
+      emptyTeam: teamId,
+      emptyEvent: created.eventId,
+      emptyCar: carId,
+      emptyOrganiser: organiserId,
+    },
+    cookies: {
+      nobody: '',
+      member: cookieOf(birch.founderUserId),
+      newcomer: newcomer.cookie,
+      organiser: cookieOf(demo.organiser.userId),
+      newOrganiser: newOrganiser.cookie,
+    },
+  };
+}
+
+/** The routes of the build, from its own files. */
+function builtRoutes(): string[] {
+  const names = readdirSync(OUT, { recursive: true }).map(String);
+  const pages = names.filter(
+    (name) => /(^|\/)index\.html$/.test(name) && !name.startsWith('_') && !name.startsWith('404'),
+  );
+  return pages.map((name) => `/${name.replace(/index\.html$/, '')}`).sort();
+}
+
+describe('every screen', () => {
+  it('is in the table, and no other', () => {
+    expect(existsSync(join(OUT, 'index.html'))).toBe(true);
+    expect(Object.keys(screenTable(ids)).sort()).toEqual(builtRoutes());
+  });
+
+  for (const route of builtRoutes()) {
+    for (const size of SIZES) {
+      for (const colorScheme of SCHEMES) {
+        it(`${route} at ${size.width} px, ${colorScheme}: accessible, inside its width, without complaints`, async () => {
+          for (const screen of screenTable(ids)[route] ?? [])
+            await look(route, screen, { ...size, colorScheme });
+        });
+      }
+    }
+  }
+});
+
+async function look(
+  route: string,
+  screen: ScreenState,
+  view: { width: number; height: number; colorScheme: 'light' | 'dark' },
+): Promise<void> {
+  const { page, context } = await openPage({ ...view, baseUrl: house.url, expected: screen.expected ?? [] });
+  await context.addCookies(cookiesFor(cookies[screen.who]));
+  await page.goto(route + screen.query);
+  await page.getByText(screen.shows).first().waitFor({ timeout: 15_000 });
+  await page.waitForLoadState('load');
+  const name = `${route.replaceAll('/', '-').replace(/^-|-$/g, '') || 'start'}-${screen.state}-${view.width}-${view.colorScheme}`;
+  await screenshot(page, name);
+  expect(await runAxe(page), name).toEqual([]);
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
+}
+
+function cookiesFor(cookie: string) {
+  const pairs = cookie.split('; ').filter(Boolean);
+  return pairs.map((pair) => {
+    const [name = '', ...value] = pair.split('=');
+    return { name, value: value.join('='), url: house.url };
+  });
+}
