@@ -8,8 +8,8 @@ import { pushAs, type World } from './world';
 const BODIES: { [Kind in ActionKind]: (world: World) => Promise<ActionBody> | ActionBody } = {
   takeTask: (world) => ({ kind: 'takeTask', args: { task: plainTask(world) } }),
   releaseTask: async (world) => {
-    await push(world, { kind: 'takeTask', args: { task: plainTask(world) } });
-    return { kind: 'releaseTask', args: { task: plainTask(world) } };
+    await push(world, { kind: 'takeTask', args: { task: plainTask(world, 'C') } });
+    return { kind: 'releaseTask', args: { task: plainTask(world, 'C') } };
   },
   startTask: (world) => ({ kind: 'startTask', args: { task: plainTask(world) } }),
   closeTask: (world) => ({ kind: 'closeTask', args: { task: plainTask(world), findings: [], readings: [] } }),
@@ -21,9 +21,9 @@ const BODIES: { [Kind in ActionKind]: (world: World) => Promise<ActionBody> | Ac
   reopenTask: async (world) => {
     await push(world, {
       kind: 'closeTask',
-      args: { task: plainTask(world), findings: [], readings: [] },
+      args: { task: plainTask(world, 'D'), findings: [], readings: [] },
     });
-    return { kind: 'reopenTask', args: { task: plainTask(world), reason: 'Still loose' } };
+    return { kind: 'reopenTask', args: { task: plainTask(world, 'D'), reason: 'Still loose' } };
   },
   signTask: async (world) => {
     const task = taskRef(world.entryId, world.signedCardId);
@@ -43,7 +43,7 @@ const BODIES: { [Kind in ActionKind]: (world: World) => Promise<ActionBody> | Ac
     args: { entryId, stageId: 'SS1', driven: true, conditions: {} },
   }),
   undo: async (world) => {
-    const actionId = await push(world, { kind: 'takeTask', args: { task: plainTask(world) } });
+    const actionId = await push(world, { kind: 'takeTask', args: { task: plainTask(world, 'E') } });
     return { kind: 'undo', args: { actionId } };
   },
 };
@@ -73,8 +73,9 @@ const closeSnag = (world: World): ActionBody => ({
   args: { task: snagTask(world), findings: [], readings: [] },
 });
 
-function plainTask({ entryId, cardId }: World): TaskRef {
-  return taskRef(entryId, cardId);
+/** Kinds that need something done before have a service of their own, so that one world will do for all of them. */
+function plainTask({ entryId, cardId }: World, serviceId = 'A'): TaskRef {
+  return taskRef(entryId, cardId, serviceId);
 }
 
 function snagTask({ entryId, snagId }: World): TaskRef {

@@ -26,7 +26,7 @@ export const FIXTURES: Variant[] = [
   variant('people.setRole', 'admin', ({ teamId, spare }) => ({
     teamId,
     membershipId: spare.membershipId,
-    role: 'driver',
+    role: 'driver' as const,
   })),
   variant('people.revoke', 'admin', ({ teamId, spare }) => ({ teamId, membershipId: spare.membershipId })),
 
@@ -39,7 +39,7 @@ export const FIXTURES: Variant[] = [
   variant(
     'invite.create',
     'admin',
-    ({ teamId }) => ({ teamId, ...FOR_MECHANICS, role: 'manager', eventId: null }),
+    ({ teamId }) => ({ teamId, ...FOR_MECHANICS, role: 'manager' as const, eventId: null }),
     { special: 'of a manager' },
   ),
   variant('invite.list', 'manager', ({ teamId }) => ({ teamId })),

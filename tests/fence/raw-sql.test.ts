@@ -120,7 +120,11 @@ describe("with one team's setting", () => {
 
   it.each([
     ['a card to a car', 'UPDATE card SET car_id = $1', () => others.carId],
-    ['an entry to an event', 'UPDATE entry SET event_id = $1', () => others.eventId],
+    [
+      'an entry to an event',
+      'UPDATE entry SET event_id = $1 WHERE id = (SELECT id FROM entry LIMIT 1)',
+      () => others.eventId,
+    ],
     ['an entry to a car', 'UPDATE entry SET car_id = $1', () => others.carId],
     ['a membership to a person', 'UPDATE membership SET person_id = $1', () => others.owner.personId],
     ['a membership to an event', 'UPDATE membership SET event_id = $1', () => others.eventId],

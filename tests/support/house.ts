@@ -3,6 +3,7 @@ import { buildApp } from '@halfshaft/api/app';
 import { createAuth } from '@halfshaft/api/auth';
 import { type LiveLog, openLiveLog } from '@halfshaft/api/live';
 import type { PageSource } from '@halfshaft/api/pages';
+import { moveMemberships } from '@halfshaft/api/people';
 import { callAppRouter, type DemoApi } from '@halfshaft/api/router';
 import { openStore, type Store } from '@halfshaft/store';
 import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
@@ -45,7 +46,12 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
   const database = options.database ?? (await cloneDatabase(inject('adminUrl')));
   const clock = settableClock();
   const store = openStore({ pooledUrl: database.appUrl, poolSize: options.poolSize ?? 6 });
-  const signIn = createAuth({ authUrl: database.authUrl, secret: SECRET, publicUrl: 'http://localhost' });
+  const signIn = createAuth({
+    authUrl: database.authUrl,
+    secret: SECRET,
+    publicUrl: 'http://localhost',
+    onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
+  });
   const live = await openLiveLog(database.appUrl);
   const pages = options.pages ?? { kind: 'none' as const };
   const app = await buildApp({ store, auth: signIn.auth, live, clock, pages, logLevel: 'silent' });

@@ -6,6 +6,8 @@ export interface AuthSettings {
   authUrl: string;
   secret: string;
   publicUrl: string;
+  /** A helper who came by a link made an account: whatever the first account belonged to now belongs to the second. */
+  onHelperAccount?: (helperUserId: string, accountUserId: string) => Promise<void>;
 }
 
 const SESSION_DAYS = 30;
@@ -26,7 +28,14 @@ export function createAuth(settings: AuthSettings) {
     trustedOrigins: (request) => (request ? ownOrigins(request.url) : []),
     emailAndPassword: { enabled: true, minPasswordLength: 10, maxPasswordLength: 200 },
     session: { expiresIn: SESSION_DAYS * SECONDS_PER_DAY },
-    plugins: [anonymous({ emailDomainName: 'helper.invalid' })],
+    plugins: [
+      anonymous({
+        emailDomainName: 'helper.invalid',
+        onLinkAccount: async ({ anonymousUser, newUser }) => {
+          await settings.onHelperAccount?.(anonymousUser.user.id, newUser.user.id);
+        },
+      }),
+    ],
     telemetry: { enabled: false },
     rateLimit: {
       enabled: true,

@@ -3,6 +3,7 @@ import { buildApp } from './app';
 import { createAuth } from './auth';
 import { type Clock, systemClock } from './clock';
 import type { Env } from './env';
+import { moveMemberships } from './features/people/service';
 import { openLiveLog } from './features/work/live';
 import type { PageSource } from './serve-pages';
 
@@ -21,6 +22,7 @@ export async function startServer(
     authUrl: env.DATABASE_AUTH_URL,
     secret: env.SIGN_IN_SECRET,
     publicUrl: env.PUBLIC_URL,
+    onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
   });
   const live = await openLiveLog(env.DATABASE_DIRECT_URL ?? env.DATABASE_APP_URL);
   const closeParts = async () => {

@@ -8,7 +8,7 @@ const HOSTS = ['npmjs', 'yarnpkg', 'npmmirror'].map((name) => `registry\\.${name
 
 const BANNED = [
   {
-    pattern: new RegExp(`(?<![\\w.@$}-]|:/)/(?:${HOMES})/`),
+    pattern: new RegExp(`(?<![\\w.@$}-]|:/)/(?:${HOMES})/(?=[\\w.])`),
     says: 'names a folder of one machine; write the path from the root of the project.',
   },
   {

@@ -7,15 +7,15 @@
 // `computedPaths` allows imports whose path is worked out at run time; a row that may import anything allows them too.
 // `bans` names the groups of words (see banned-words.mjs) that the row's files may not use.
 
-const PURE = ['@halfshaft/itinerary', '@halfshaft/lifing', '@halfshaft/worklog'];
+const PURE = ['@halfshaft/itinerary', '@halfshaft/lifing', '@halfshaft/reliability', '@halfshaft/worklog'];
 const TEST_TOOLS = ['vitest', 'fast-check'];
-const TESTS_ONLY = ['packages/*/src/**fixtures', 'packages/*/src/**.test'];
-const TEST_FILE = String.raw`(?:.*/)?(?:[^/]+\.test\.tsx?|fixtures\.ts)$`;
+const TESTS_ONLY = ['packages/*/src/**fixtures', 'packages/*/src/**.test', 'packages/*/src/**.prove'];
+const TEST_FILE = String.raw`(?:.*/)?(?:[^/]+\.(?:test|prove)\.tsx?|fixtures\.ts)$`;
 
 /** Two rows for a pure package: its tests, then everything else in it. */
 function pureRows(name, below) {
   const own = [`packages/${name}/src`, ...below];
-  const listed = `its own files and ${below.join(', ')}`;
+  const listed = below.length > 0 ? `its own files and ${below.join(', ')}` : 'its own files';
   return [
     {
       where: new RegExp(`^packages/${name}/src/${TEST_FILE}`),
@@ -94,6 +94,7 @@ export const IMPORT_RULES = [
 
   ...pureRows('itinerary', ['temporal-polyfill']),
   ...pureRows('lifing', ['@halfshaft/itinerary']),
+  ...pureRows('reliability', []),
   ...pureRows('worklog', ['@halfshaft/itinerary', '@halfshaft/lifing']),
 
   {

@@ -14,7 +14,8 @@ export const pushedAction = z.object({
   deviceId: shortText('The device id', 64),
   deviceSeq: wholeNumber('The device sequence', 1, 2_000_000_000),
   deviceTime: clockMillis,
-  version: wholeNumber('The action version', 0, 1_000_000),
+  /** Any whole number: one that is too old or too new is refused by name, and the actions beside it are taken. */
+  version: z.int('The action version must be a whole number.'),
   by: personId,
   kind: z.string().max(40),
   args: z.record(z.string(), z.unknown()),

@@ -35,5 +35,6 @@ export { routeCounters, routeMetresAt } from './route-counters';
 export type { RouteSegment } from './route-segments';
 export { segmentsBetween } from './route-segments';
 // Services
+export { sameItinerary } from './same-itinerary';
 export { servicesOf } from './services-of';
 export { stageStartAt, toWholeMinute } from './whole-minute';

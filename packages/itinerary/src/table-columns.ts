@@ -105,3 +105,9 @@ export function columnOf(heading: string): ColumnKey | null {
     .filter((word) => word !== '' && !FILLERS.has(word));
   return COLUMN_BY_WORDS.get(words.join(' ')) ?? null;
 }
+
+/** Every word that headings are made of, fillers included. */
+export const HEADING_WORDS: ReadonlySet<string> = new Set([
+  ...FILLERS,
+  ...Object.values(SYNONYMS).flatMap((all) => all.flatMap((words) => words.split(' '))),
+]);

@@ -29,17 +29,49 @@ export { judgeCard } from './judge-card';
 export { judgeService } from './judge-service';
 export { nextChance } from './next-chance';
 
+// What makes cards due beside their intervals.
+
+export { type CombinedReason, type CombinedVerdict, combineVerdicts } from './combine-verdicts';
+export { type CrewJob, type CrewQuestion, crewListOutside } from './crew-list-outside';
+export { judgeTriggers } from './triggers/judge-triggers';
+export {
+  type Fact,
+  INCIDENT_CODES,
+  type IncidentCode,
+  type Trigger,
+  type TriggerKind,
+  type TriggerReason,
+  type TriggerVerdict,
+} from './triggers/model';
+export type { TriggersQuestion } from './triggers/questions';
+export { type WorkshopJob, workshopJobs } from './triggers/workshop-jobs';
+
+// Readings.
+
+export { type Consumption, judgeConsumption } from './readings/judge-consumption';
+export { type JudgedReading, judgeReading } from './readings/judge-reading';
+export type { PositionValue, ReadingReason, ReadingVerdict, WearReading, WearSpec } from './readings/model';
+export { type PlaceRead, type PredictLimitQuestion, predictLimit } from './readings/predict-limit';
+export { axleOfPosition, wearGroup } from './readings/wear-group';
+export { type WearRate, type WearRateQuestion, wearRate } from './readings/wear-rate';
+
 // Time at a service.
 
+export { type NeededAtService, neededAtService } from './needed-at-service';
 export { neededPersonSeconds } from './needed-person-seconds';
 export { type ServiceTime, type UsableTime, usableMinutes } from './usable-minutes';
 
 // Words.
 
 export { amountInWords } from './amount-in-words';
+export { combinedReasonInWords } from './combined-reason-in-words';
 export { intervalInWords } from './interval-in-words';
 export { type ReasonNames, reasonInWords } from './reason-in-words';
 
 // To begin with.
 
+export { fullStarterCards } from './full-starter/full-starter-cards';
+export { outsideServiceIds } from './full-starter/outside-service-ids';
+export { starterEssentialIds } from './full-starter/starter-essential-ids';
+export { starterTriggers } from './full-starter/starter-triggers';
 export { starterCards } from './starter-cards';

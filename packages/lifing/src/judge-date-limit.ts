@@ -3,14 +3,14 @@ import type { Horizon } from './horizon';
 import type { JudgedLimit } from './judged-limit';
 import { placeAtTime } from './limit-place';
 import type { DateLimit, LimitPlace, Verdict, VerdictReason } from './model';
-import type { RoutedQuestion } from './questions';
+import type { RoutedCard } from './questions';
 
 /** What a card's calendar date says, by the times planned for the car itself. A date has no tolerance. */
 export function judgeDateLimit(
   { dueAt: limit }: DateLimit,
   now: EpochSeconds,
   horizon: Horizon,
-  question: RoutedQuestion,
+  question: RoutedCard,
 ): JudgedLimit {
   const passedAt = placeAtTime(question, limit);
   const [verdict, code] = verdictOf(limit, now, horizon.at, passedAt);

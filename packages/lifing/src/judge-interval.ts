@@ -2,7 +2,7 @@ import type { Horizon } from './horizon';
 import type { JudgedLimit } from './judged-limit';
 import { limitPlace } from './limit-place';
 import type { Counters, Interval, Verdict, VerdictReason } from './model';
-import type { RoutedQuestion } from './questions';
+import type { RoutedCard } from './questions';
 import { requireWholeNumber } from './whole-number';
 
 /** Wear of the card on arrival here, and on arrival where it must last to if it is left alone here. */
@@ -20,7 +20,7 @@ export function judgeInterval(
   interval: Interval,
   wear: WearAhead,
   horizon: Horizon,
-  question: RoutedQuestion,
+  question: RoutedCard,
 ): JudgedLimit {
   const { counter, every, tolerance } = interval;
   requireWholeNumber('judgeCard', `the interval on ${counter}`, every, 1);

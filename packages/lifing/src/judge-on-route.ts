@@ -5,7 +5,7 @@ import { judgeDateLimit } from './judge-date-limit';
 import { judgeInterval } from './judge-interval';
 import { compareUrgency, type JudgedLimit } from './judged-limit';
 import type { CardVerdict, Counters, VerdictReason } from './model';
-import type { RoutedQuestion } from './questions';
+import type { RoutedCard, RoutedQuestion } from './questions';
 import { wearAlong } from './wear-between';
 import { requireWholeNumber } from './whole-number';
 
@@ -17,7 +17,7 @@ export function judgeOnRoute(question: RoutedQuestion): CardVerdict {
   const horizon = horizonOf(question);
   const doableHere = canBeDoneAt(card, service);
   const doneHere = question.lastDone.pointIndex === service.inIndex;
-  const judged = judgeLimits(question, service, horizon, doneHere).sort(compareUrgency);
+  const judged = judgeLimits(question, service.inIndex, horizon, doneHere).sort(compareUrgency);
   const reasons = judged.map((each) => each.reason);
   return {
     cardId: card.id,
@@ -48,27 +48,29 @@ function requireDoneBefore({ card, lastDone }: RoutedQuestion, service: ServiceW
   }
 }
 
-function judgeLimits(
-  question: RoutedQuestion,
-  service: ServiceWindow,
+/** What each limit of the card says at a point of the route, in the order of the card. */
+export function judgeLimits(
+  question: RoutedCard,
+  pointIndex: number,
   horizon: Horizon,
   doneHere: boolean,
 ): JudgedLimit[] {
   const { card, itinerary, position } = question;
   const wear = {
-    now: wearOnArrival(question, service.inIndex),
+    now: wearOnArrival(question, pointIndex),
     atHorizon: wearOnArrival(question, horizon.pointIndex),
   };
   const judged = card.intervals.map((interval) => judgeInterval(interval, wear, horizon, question));
   if (card.dateLimit !== null && !doneHere) {
-    const now = dueAt(itinerary, service.inIndex, position);
+    const now = dueAt(itinerary, pointIndex, position);
     judged.push(judgeDateLimit(card.dateLimit, now, horizon, question));
   }
   if (judged.length > 0) return judged;
   return [{ verdict: 'leave', overdue: false, reason: bareReason('lasts', horizon) }];
 }
 
-function wearOnArrival(question: RoutedQuestion, toIndex: number): Counters {
+/** Wear on every counter on arrival at a point, from when the card was last done. */
+export function wearOnArrival(question: RoutedCard, toIndex: number): Counters {
   const fromIndex = question.lastDone.pointIndex ?? 0;
   const driven = question.steps
     .map((step) => step.segment)

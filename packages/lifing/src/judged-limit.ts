@@ -32,7 +32,8 @@ export function compareUrgency(first: JudgedLimit, second: JudgedLimit): number 
   );
 }
 
-function comparePassing(first: VerdictReason, second: VerdictReason): number {
+/** By when the limit is or was passed, the earlier one first. */
+export function comparePassing(first: VerdictReason, second: VerdictReason): number {
   const a = passingTime(first);
   const b = passingTime(second);
   if (a === b) return 0;

@@ -1,7 +1,7 @@
 import { dueAt, type EpochSeconds } from '@halfshaft/itinerary';
 import { isInPieces } from './counters';
 import type { Counter, LimitPlace } from './model';
-import type { RoutedQuestion } from './questions';
+import type { RoutedCard } from './questions';
 import type { RouteStep } from './route-steps';
 import { segmentWear } from './segment-wear';
 import { startingWear } from './wear-between';
@@ -11,7 +11,7 @@ import { startingWear } from './wear-between';
  * Inside a segment metres and clock are interpolated along a straight line and cut to whole numbers. Null when the
  * limit is not reached in the event, or was reached before it began.
  */
-export function limitPlace(question: RoutedQuestion, counter: Counter, every: number): LimitPlace | null {
+export function limitPlace(question: RoutedCard, counter: Counter, every: number): LimitPlace | null {
   const limit = every * 1000;
   const { lastDone, itinerary, position } = question;
   let wear = startingWear(question)[counter];
@@ -32,7 +32,7 @@ export function limitPlace(question: RoutedQuestion, counter: Counter, every: nu
 }
 
 /** Where the car in this position is at an instant; null before the event begins and after it has ended. */
-export function placeAtTime(question: RoutedQuestion, instant: EpochSeconds): LimitPlace | null {
+export function placeAtTime(question: RoutedCard, instant: EpochSeconds): LimitPlace | null {
   const { steps } = question;
   const first = steps[0];
   if (first === undefined || instant < first.startsAt) return null;

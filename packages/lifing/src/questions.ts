@@ -32,7 +32,15 @@ export interface CardQuestion extends ServiceQuestion {
   lastDone: LastDone;
 }
 
-/** A card's question with the route worked out once, since a service asks it for every card. */
+/** A card on a route worked out once, since a service asks it for every card. */
+export interface RoutedCard extends RouteKnowledge {
+  position: number;
+  card: LifingCard;
+  lastDone: LastDone;
+  steps: readonly RouteStep[];
+}
+
+/** A card's question with the route worked out. */
 export interface RoutedQuestion extends CardQuestion {
   steps: readonly RouteStep[];
 }

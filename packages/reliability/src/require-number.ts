@@ -2,7 +2,10 @@
 const KINDS = {
   positive: { says: 'a number above 0', holds: (value: number) => value > 0 && value < Infinity },
   notNegative: { says: 'a number of at least 0', holds: (value: number) => value >= 0 && value < Infinity },
-  share: { says: 'a number between 0 and 1, both left out', holds: (value: number) => value > 0 && value < 1 },
+  share: {
+    says: 'a number between 0 and 1, both left out',
+    holds: (value: number) => value > 0 && value < 1,
+  },
   count: {
     says: 'a whole number of at least 0',
     holds: (value: number) => Number.isSafeInteger(value) && value >= 0,

@@ -13,7 +13,7 @@ import { TextField } from '@/components/text-field';
 import { client, problemOf, queryClient } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
 import { type Account, startHelperSession } from '@/lib/session';
-import { eventAddress } from '../events/addresses';
+import { eventAddress, HOME_ADDRESS } from '../events/addresses';
 import styles from './account.module.css';
 
 const joinForm = acceptInviteInput.pick({ name: true });
@@ -37,7 +37,7 @@ export function JoinForm({ token, account }: JoinFormProps) {
     onSuccess: async ({ teamId, eventId }) => {
       kept.clear();
       await queryClient.invalidateQueries();
-      router.replace(eventId === null ? '/home/' : eventAddress(teamId, eventId));
+      router.replace(eventId === null ? HOME_ADDRESS : eventAddress(teamId, eventId));
     },
     onError: (error) => setProblem(error instanceof NoSession ? error.message : problemOf(error).message),
   });

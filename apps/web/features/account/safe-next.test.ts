@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { HOME_ADDRESS } from '../events/addresses';
 import { safeNext } from './safe-next';
 
 describe('safeNext', () => {
-  it.each(['/home/', '/event/?team=1&event=2', '/join/#token', '/people/?team=%2F%2F'])(
+  it.each([HOME_ADDRESS, '/event/?team=1&event=2', '/join/#token', '/people/?team=%2F%2F'])(
     'keeps %s',
     (next) => {
       expect(safeNext(next)).toBe(next);
@@ -23,7 +24,7 @@ describe('safeNext', () => {
     '\\\\elsewhere.example',
     '/\u0000/elsewhere.example',
   ])('goes home for %j', (next) => {
-    expect(safeNext(next)).toBe('/home/');
+    expect(safeNext(next)).toBe(HOME_ADDRESS);
   });
 
   it('never leads to another site, whatever a browser makes of the address', () => {

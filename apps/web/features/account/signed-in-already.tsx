@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import { Notice } from '@/components/notice';
 import type { Account } from '@/lib/session';
+import { HOME_ADDRESS } from '../events/addresses';
 
 export function SignedInAlready({ account, next }: { account: Account; next: string }) {
   if (account.isHelper) {
@@ -8,7 +9,7 @@ export function SignedInAlready({ account, next }: { account: Account; next: str
       <Notice kind="warning" title="You came by a link">
         <p>
           Another sign-in on this device ends what the link let you into: afterwards you need a new link from
-          your team. <Link href="/home/">Stay as you are</Link>.
+          your team. <Link href={HOME_ADDRESS}>Stay as you are</Link>.
         </p>
       </Notice>
     );

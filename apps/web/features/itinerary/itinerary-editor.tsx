@@ -19,10 +19,11 @@ import { useFirstProblemFocus } from '../events/use-first-problem-focus';
 import { type CheckedText, checkText } from './check-text';
 import styles from './itinerary-editor.module.css';
 import { ItineraryFields } from './itinerary-fields';
-import { formToItinerary, type ItineraryForm } from './itinerary-form';
+import { formToItinerary, type ItineraryForm, isSameForm } from './itinerary-form';
 import { LiveCheck } from './live-check';
 import { selectRow } from './select-row';
 import { useCheckedText } from './use-checked-text';
+import { useFollowedStart } from './use-followed-start';
 
 const savedForm = z.object({ name: eventName, itinerary: itineraryText });
 
@@ -49,13 +50,12 @@ export interface ItineraryEditorProps {
 export function ItineraryEditor(props: ItineraryEditorProps) {
   const { keptAs, start, withName, saveWords, onSave, outcome } = props;
   const form = useForm<ItineraryForm>({
-    // Follows `start` when another version arrives, except where something was typed.
-    values: start,
-    resetOptions: { keepDirtyValues: true },
+    defaultValues: start,
     shouldFocusError: false,
     resolver: contractResolver<ItineraryForm>(savedForm, toBody),
   });
   const kept = useKeptForm(keptAs, form);
+  useFollowedStart(form, start, kept.clear);
   const written = formToItinerary(form.watch());
   const checked = useCheckedText(written);
   const box = useRef<HTMLTextAreaElement>(null);
@@ -77,8 +77,8 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
     try {
       const answer = await onSave(body.name, body.itinerary);
       if (answer.ok) {
-        form.reset(values);
-        kept.clear();
+        // What was typed while it was being sent stays, and stays kept.
+        if (isSameForm(form.getValues(), values)) kept.clear();
       } else refuse({ state: 'bad', problems: answer.problems });
     } catch (error) {
       setProblem(problemOf(error));

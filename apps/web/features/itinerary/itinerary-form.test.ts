@@ -1,6 +1,6 @@
 import { itineraryText } from '@halfshaft/contract';
 import { describe, expect, it } from 'vitest';
-import { formToItinerary, itineraryToForm, newItineraryForm } from './itinerary-form';
+import { formToItinerary, isSameForm, itineraryToForm, newItineraryForm } from './itinerary-form';
 
 const text = {
   source: 'TC/SS;Location',
@@ -28,5 +28,23 @@ describe('formToItinerary', () => {
     expect(result.error?.issues.map((issue) => [issue.path.join('.'), issue.message])).toEqual([
       ['startIntervalSeconds', 'The start interval in seconds must be a whole number from 30 to 600.'],
     ]);
+  });
+});
+
+describe('isSameForm', () => {
+  const form = itineraryToForm('An event', text);
+
+  it('does not mind the order of the fields', () => {
+    const entries = Object.entries(form.itinerary).reverse();
+    const reversed = { ...form, itinerary: Object.fromEntries(entries) as typeof form.itinerary };
+    expect(isSameForm(form, reversed)).toBe(true);
+  });
+
+  it('sees another name, text or setting', () => {
+    expect(isSameForm(form, { ...form, name: 'Another' })).toBe(false);
+    for (const key of Object.keys(form.itinerary)) {
+      const other = { ...form, itinerary: { ...form.itinerary, [key]: 'another' } };
+      expect(isSameForm(form, other)).toBe(false);
+    }
   });
 });

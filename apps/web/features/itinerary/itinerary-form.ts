@@ -49,3 +49,9 @@ export function formToItinerary({ itinerary }: ItineraryForm): ItineraryText {
     defaultGapSeconds: readNumber(itinerary.defaultGapSeconds),
   };
 }
+
+/** Whether two forms say the same, in whatever order their fields came. */
+export function isSameForm(one: ItineraryForm, other: ItineraryForm): boolean {
+  const keys = Object.keys(one.itinerary) as (keyof ItineraryForm['itinerary'])[];
+  return one.name === other.name && keys.every((key) => one.itinerary[key] === other.itinerary[key]);
+}

@@ -9,6 +9,7 @@ import { Stack } from '@/components/stack';
 import { carNameOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
+import { WorkTrouble } from '../work/work-trouble';
 import { filterLog } from './filter-log';
 import { LogDays } from './log-days';
 import { logLineOf } from './log-line';
@@ -28,6 +29,7 @@ export function LogScreen({ work }: { work: LoadedWork }) {
   const lines = shown.slice(0, most).map((entry) => logLineOf(entry, replica, state));
   return (
     <>
+      <WorkTrouble work={work} />
       <WorkNotices work={work} />
       <PageHeader above={replica.name} title="Log" facts={[countInWords(entries.length)]} />
       {entries.length === 0 ? (

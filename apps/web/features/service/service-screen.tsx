@@ -13,6 +13,7 @@ import { RouteStrip } from '../route/route-strip';
 import { carNameOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
+import { WorkTrouble } from '../work/work-trouble';
 import { CardList } from './card-list';
 import { FitSheet } from './fit-sheet';
 import { judgeVisit } from './judge-visit';
@@ -37,6 +38,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
   const ids = { team: teamId, event: eventId, car: entryId, at: service.id };
   return (
     <>
+      <WorkTrouble work={work} />
       <WorkNotices work={work} />
       <PageHeader
         above={`${replica.name} · ${carNameOf(replica, entryId)}, ${entry.car.name}`}
@@ -65,7 +67,10 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         <SnagList snags={snagsOfCar(state, entryId, service.id)} work={work} />
       </Sheet>
       <Sheet title="Leave">
-        <Disclosure summary={leave.length === 1 ? '1 card lasts' : `${leave.length} cards last`}>
+        <Disclosure
+          printOpen
+          summary={leave.length === 1 ? '1 card can wait' : `${leave.length} cards can wait`}
+        >
           <CardList cards={leave} work={work} visit={visit} empty="No card can be left." />
         </Disclosure>
       </Sheet>

@@ -12,6 +12,7 @@ import { PageHeader } from '@/components/page-header';
 import { api, queryClient } from '@/lib/api';
 import { KEPT_FORMS } from '@/lib/keep-typed';
 import { removeStored } from '@/lib/storage';
+import { eventAddress, HOME_ADDRESS } from '../events/addresses';
 import { ItineraryProblems } from './itinerary-problems';
 import styles from './keep-visit.module.css';
 import { KEPT_NAMES_KEY, KeepVisitNames, type KeptNames } from './keep-visit-names';
@@ -34,7 +35,7 @@ export function KeepVisit({ personName }: { personName: string }) {
             </LinkButton>
           }
         >
-          Plan a service first, on this device, or <Link href="/home/">go to your teams</Link>.
+          Plan a service first, on this device, or <Link href={HOME_ADDRESS}>go to your teams</Link>.
         </EmptyState>
       </div>
     );
@@ -52,7 +53,7 @@ function KeepForm({ visit, names }: { visit: Visit; names: KeptNames }) {
         setKept(true);
         for (const key of [VISIT_KEY, KEPT_NAMES_KEY]) removeStored(KEPT_FORMS + key);
         await queryClient.invalidateQueries(api.team.mine.queryFilter());
-        router.replace(`/event/?team=${answer.teamId}&event=${answer.eventId}`);
+        router.replace(eventAddress(answer.teamId, answer.eventId));
       },
     }),
   );

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import { findStore, holdStore } from './hold-store';
-import type { WorkSnapshot, WorkStore } from './work-store';
+import { NOTHING_YET, type WorkSnapshot } from './work-snapshot';
+import type { WorkStore } from './work-store';
 
 export interface EventWork extends WorkSnapshot {
   act: WorkStore['act'];
@@ -20,7 +21,7 @@ export interface EventWork extends WorkSnapshot {
  */
 export function useEventWork(teamId: string, eventId: string): EventWork {
   const store = findStore(teamId, eventId);
-  const snapshot = useSyncExternalStore(store.subscribe, store.getSnapshot, store.getSnapshot);
+  const snapshot = useSyncExternalStore(store.subscribe, store.getSnapshot, () => NOTHING_YET);
   useEffect(() => holdStore(teamId, eventId), [teamId, eventId]);
   return useMemo(
     () => ({

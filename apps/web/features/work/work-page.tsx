@@ -1,15 +1,13 @@
 'use client';
 
 import type { EventReplica } from '@halfshaft/contract';
-import { usePathname, useSearchParams } from 'next/navigation';
+import { useSearchParams } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { ErrorState } from '@/components/error-state';
-import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
-import { Notice } from '@/components/notice';
-import type { ConnectionStatus } from '@/components/offline-bar';
+import type { OfflineBarProps } from '@/components/offline-bar';
 import { Stack } from '@/components/stack';
-import { bayAddress, eventAddress, logAddress, serviceAddress, signInAddress } from '../events/addresses';
+import { bayAddress, eventAddress, logAddress, serviceAddress } from '../events/addresses';
 import { BadAddress } from '../events/trouble';
 import { useEventClock } from '../events/use-event-clock';
 import { useQueryId } from '../events/use-query-id';
@@ -17,7 +15,8 @@ import { PageFrame } from '../frame/page-frame';
 import { serviceNow } from '../service/visit';
 import { carNameOf, serviceNameOf } from './names';
 import { type EventWork, useEventWork } from './use-event-work';
-import type { WorkSnapshot } from './work-store';
+import type { WorkSnapshot } from './work-snapshot';
+import { SignInLink } from './work-trouble';
 
 /** The work of an event that is here. */
 export interface LoadedWork extends EventWork {
@@ -57,14 +56,12 @@ function WorkFrame({ teamId, eventId, children }: WorkPageProps & { teamId: stri
   const { where, links } = useSurroundings(teamId, eventId, replica, now);
   const ready = replica !== null && work.status !== 'loading' && work.status !== 'failed';
   return (
-    <PageFrame where={where} links={links} connection={{ status: connectionOf(work), waiting: work.waiting }}>
+    <PageFrame where={where} links={links} connection={connectionOf(work)}>
       {ready ? (
-        <Stack gap="large">
-          <WorkTrouble work={work} />
-          {children({ ...work, teamId, eventId, replica, now })}
-        </Stack>
+        <Stack gap="large">{children({ ...work, teamId, eventId, replica, now })}</Stack>
       ) : work.problem ? (
         <ErrorState sentence={work.problem.message} onTryAgain={work.retry}>
+          {work.waiting > 0 ? <p>What you entered and was not sent yet is kept on this phone.</p> : null}
           {work.problem.code === 'signInNeeded' ? <SignInLink /> : null}
         </ErrorState>
       ) : (
@@ -74,43 +71,11 @@ function WorkFrame({ teamId, eventId, children }: WorkPageProps & { teamId: stri
   );
 }
 
-function connectionOf({ status, waiting }: WorkSnapshot): ConnectionStatus {
-  if (status === 'offline') return 'cutOff';
-  return waiting > 0 ? 'sending' : 'connected';
-}
-
-/** Trouble while the screen still shows what is known. A lost connection is told by the bar of the frame. */
-function WorkTrouble({ work }: { work: EventWork }) {
-  const { problem, status, waiting, isKept } = work;
-  const told = problem !== null && status !== 'offline';
-  return (
-    <>
-      {isKept || waiting === 0 ? null : (
-        <Notice kind="warning" title="Do not close this page" spoken>
-          <p>This browser keeps nothing. What waits is lost when the page is closed before it was sent.</p>
-        </Notice>
-      )}
-      {told ? (
-        <Notice kind="problem" title={waiting > 0 ? 'Not sent' : 'Out of date'} spoken>
-          <p>{problem.message}</p>
-          {waiting > 0 ? <p>What you entered is kept on this phone.</p> : null}
-          {problem.code === 'signInNeeded' ? <SignInLink /> : null}
-        </Notice>
-      ) : null}
-      {status === 'behind' && !told ? (
-        <p role="status">What others do shows up here every 20 seconds just now.</p>
-      ) : null}
-    </>
-  );
-}
-
-/** Sign in, and come back to this screen. */
-function SignInLink() {
-  const pathname = usePathname();
-  const query = useSearchParams().toString();
-  return (
-    <LinkButton href={signInAddress(query === '' ? pathname : `${pathname}?${query}`)}>Sign in</LinkButton>
-  );
+function connectionOf({ status, waiting, problem }: WorkSnapshot): OfflineBarProps {
+  if (status === 'offline') return { status: 'cutOff', waiting };
+  // What waits for a sign-in is not being sent; the screen says so where it tells the trouble.
+  if (waiting === 0 || problem !== null) return { status: 'connected' };
+  return { status: 'sending', waiting };
 }
 
 /** Which car and service, from the address; where it names none, the first car and the service that is on. */

@@ -1,13 +1,11 @@
-import type { EventReplica, Problem, PushResult } from '@halfshaft/contract';
+import type { EventReplica, PushResult } from '@halfshaft/contract';
 import {
   ACTION_VERSION,
   type ActionId,
   type ActionKind,
   type ArgsOf,
-  type LogEntry,
   type PersonId,
   type PushedAction,
-  type WorkState,
 } from '@halfshaft/worklog';
 import { Backoff } from './backoff';
 import { decideLocally } from './decide-locally';
@@ -15,39 +13,13 @@ import { Device } from './device';
 import type { KeptStorage } from './kept-storage';
 import { LiveFeed, type OpenLive } from './live-source';
 import { LogPuller } from './log-puller';
-import { NoticeBoard, type WorkNotice } from './notice-board';
+import { NoticeBoard } from './notice-board';
 import { Outbox } from './outbox';
 import { SendTurn } from './send-turn';
 import { Sender, type Trouble } from './sender';
 import { showPending } from './show-pending';
 import type { WorkClient } from './work-client';
-
-/** `live`: changes arrive by themselves; `behind`: the server is asked at intervals; `offline`: it is not reached. */
-export type WorkStatus = 'loading' | 'failed' | 'live' | 'behind' | 'offline';
-
-/** All a screen needs of one event's work. A new object at each change. */
-export interface WorkSnapshot {
-  status: WorkStatus;
-  /** What stands in the way: sign-in run out, not a member, server not reached. Nothing is lost by any of them. */
-  problem: Problem | null;
-  /** Null only while `loading` or `failed`. */
-  replica: EventReplica | null;
-  /** This device's clock when the replica came, for the event's clock. */
-  receivedAt: number;
-  /** What is confirmed, with own unanswered actions on top. */
-  state: WorkState;
-  /** By seq; own unanswered ones last, without a server time. */
-  entries: readonly LogEntry[];
-  /** Beyond this seq nothing is confirmed yet. */
-  confirmedSeq: number;
-  /** How many own actions have not been answered. */
-  waiting: number;
-  /** False when the browser refuses to keep the waiting actions: closing the page would lose them. */
-  isKept: boolean;
-  notices: readonly WorkNotice[];
-}
-
-export type ActResult = { ok: true; actionId: ActionId } | { ok: false; sentence: string };
+import { type ActResult, NOTHING_YET, type WorkSnapshot, type WorkStatus } from './work-snapshot';
 
 export interface WorkSurroundings {
   client: WorkClient;
@@ -78,7 +50,7 @@ export class WorkStore {
   private sendTrouble: Trouble | null = null;
   /** Accepted, but their entries have not been pulled yet: shown on, so that nothing flickers. */
   private settled: PushedAction[] = [];
-  private snapshot: WorkSnapshot;
+  private snapshot: WorkSnapshot = NOTHING_YET;
 
   constructor(
     private readonly around: WorkSurroundings,

@@ -26,7 +26,12 @@ export function checkHeadings(cut: CutTable, options: ReadItineraryOptions): Iti
         text === ''
           ? `Column ${column}, with “${excerpt(cell ?? '')}”, has no heading and is not read`
           : `The column “${excerpt(text)}” is not read`;
-      tell(column, text, 'column-unknown', `${what}. If it matters, give it one of these headings: ${known}.`);
+      tell(
+        column,
+        text,
+        'column-unknown',
+        `${what}. If it matters, give it one of these headings: ${known}.`,
+      );
       return;
     }
     const before = columns.get(meaning);
@@ -44,7 +49,12 @@ export function checkHeadings(cut: CutTable, options: ReadItineraryOptions): Iti
     if (columns.has(key)) continue;
     const heading = COLUMN_HEADINGS[key];
     const where = cut.headingRow === null ? '' : ` in row ${cut.headingRow}`;
-    tell(null, heading, 'column-missing', `The column “${heading}” is missing. Add it, with this heading${where}.`);
+    tell(
+      null,
+      heading,
+      'column-missing',
+      `The column “${heading}” is missing. Add it, with this heading${where}.`,
+    );
   }
   if (!columns.has('roadKm')) {
     const message =

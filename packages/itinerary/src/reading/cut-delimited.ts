@@ -3,7 +3,7 @@ import { type ParsedItinerary, refusal } from '../parsed-itinerary';
 import { splitCells } from '../table-cells';
 import type { ColumnKey } from '../table-columns';
 import { controlCode } from './control-code';
-import { findHeadings, type FoundHeadings } from './find-headings';
+import { type FoundHeadings, findHeadings } from './find-headings';
 import { mendSplitDecimals } from './mend-split-decimals';
 import { nameBlankHeadings } from './name-blank-headings';
 import type { CutTable } from './read-itinerary-model';
@@ -106,7 +106,7 @@ function whyLeftOut(
 export function opensLegAbove(line: string, near: string): boolean {
   const date = writtenDate(line, near);
   if (date === 'malformed') return false;
-  if (date && date.hasWeekday && date.rest === '') return true;
+  if (date?.hasWeekday && date.rest === '') return true;
   return legOf(line) !== null && (date !== null || line.length <= 30);
 }
 

@@ -21,7 +21,11 @@ export interface CellEdit {
  * @example
  * editItineraryCell(read.table, { sourceRow: 5, column: 3, text: '8.10' }, options).parsed.ok // true
  */
-export function editItineraryCell(table: ReadTable, edit: CellEdit, options: ReadItineraryOptions): ItineraryRead {
+export function editItineraryCell(
+  table: ReadTable,
+  edit: CellEdit,
+  options: ReadItineraryOptions,
+): ItineraryRead {
   requireOptions('editItineraryCell', options);
   const cut = cutOf(table);
   const text = edit.text.replace(/\s+/gu, ' ').trim();
@@ -33,13 +37,18 @@ export function editItineraryCell(table: ReadTable, edit: CellEdit, options: Rea
       `editItineraryCell: there is no column ${edit.column}${edit.sourceRow === null ? '' : ` in row ${edit.sourceRow}`} of this table`,
     );
   }
-  if (row) row.cells[index] = text;
-  else {
+  if (row) {
+    row.cells[index] = text;
+    cut.problems = cut.problems.filter((problem) => problem.row !== row.sourceRow);
+  } else {
     const { key, unit } = headingMeaning(text);
     cut.headings[index] = { text, meaning: key, unit };
   }
   return readCutTable(cut, options);
 }
+
+/** Found while the text was cut into cells, so reading the cells again does not find them again. */
+const TOLD_WHEN_CUT: ReadonlySet<string> = new Set(['headings-assumed', 'figure-missing']);
 
 /** The table before it was read, without shared parts. */
 function cutOf(table: ReadTable): CutTable {
@@ -49,6 +58,9 @@ function cutOf(table: ReadTable): CutTable {
     headings: table.headings.map(({ text, meaning, unit }) => ({ text, meaning, unit })),
     rows: table.rows.map(({ sourceRow, cells }) => ({ sourceRow, cells: cells.map((cell) => cell.text) })),
     leftOut: table.leftOut,
-    problems: table.problems.filter((problem) => problem.code === 'headings-assumed'),
+    problems: [
+      ...table.problems,
+      ...table.rows.flatMap((row) => row.cells.flatMap((cell) => cell.problems)),
+    ].filter((problem) => TOLD_WHEN_CUT.has(problem.code)),
   };
 }

@@ -50,7 +50,9 @@ function isUnits(cells: readonly string[]): boolean {
 }
 
 function mayBeHeadings(cells: readonly string[]): boolean {
-  return cells.some((cell) => cell !== '') && cells.every((cell) => !/\d[:.,]\d/.test(cell) && !controlCode(cell));
+  return (
+    cells.some((cell) => cell !== '') && cells.every((cell) => !/\d[:.,]\d/.test(cell) && !controlCode(cell))
+  );
 }
 
 /** For each column, the texts its heading may be, the fullest first. */

@@ -34,7 +34,17 @@ const WIDER: Readonly<Partial<Record<ColumnKey, readonly string[]>>> = {
     'location and stage name',
     'location control',
   ],
-  stageKm: ['wp', 'sp', 'es', 'ps', 'special stages', 'wertungsprufung', 'sonderprufung', 'ss stage', 'competitive'],
+  stageKm: [
+    'wp',
+    'sp',
+    'es',
+    'ps',
+    'special stages',
+    'wertungsprufung',
+    'sonderprufung',
+    'ss stage',
+    'competitive',
+  ],
   roadKm: [
     'verbindung',
     'verbindungsetappe',
@@ -108,7 +118,8 @@ export function headingMeaning(heading: string): HeadingMeaning {
   const bare = miles ? words.filter((word) => !MILES.has(word)) : words;
   const key = columnOf(bare.join(' ')) ?? widerColumnOf(bare);
   const isTime = key === 'target' || key === 'gap';
-  const minutes = isTime && bare.some((word) => ['min', 'mins', 'minutes'].includes(word)) && !bare.includes('h');
+  const minutes =
+    isTime && bare.some((word) => ['min', 'mins', 'minutes'].includes(word)) && !bare.includes('h');
   return {
     key,
     unit: miles ? 'miles' : minutes ? 'minutes' : null,
@@ -118,7 +129,7 @@ export function headingMeaning(heading: string): HeadingMeaning {
 
 function widerColumnOf(words: readonly string[]): ColumnKey | null {
   const telling = words.filter((word) => !FILLERS.has(word));
-  const key = KEY_BY_WORDS.get(telling.join(' '));
+  const key = KEY_BY_WORDS.get(telling.join(' ')) ?? columnOf(telling.join(' '));
   if (key) return key;
   return telling.length > 1 && telling.every((word) => CODE_WORDS.has(word)) ? 'id' : null;
 }

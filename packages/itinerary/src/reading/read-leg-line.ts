@@ -33,10 +33,15 @@ export function readLegLine(
 
 /** Stage and control codes, and times of day, are no dates ("Leg 2, SS5 to SS9, start 07:30"). */
 function withoutCodes(line: string): string {
-  return line.replace(/\b(?:SSS?|TC|WP|SP|ES|PS|ZK|CH|CO)s? ?\d+[A-Z]?\b/gi, ' ').replace(/\d{1,2}[:h]\d{2}/g, ' ');
+  return line
+    .replace(/\b(?:SSS?|TC|WP|SP|ES|PS|ZK|CH|CO)s? ?\d+[A-Z]?\b/gi, ' ')
+    .replace(/\d{1,2}[:h]\d{2}/g, ' ');
 }
 
 function looksDated(line: string): boolean {
-  const words = withoutCodes(line).replace(/\b(?:leg|day|etappe|tag|étape|etape|jour|etapa|día|dia|tappa|giorno|sections?)\W{0,3}\d{1,3}(?![\d.\-/])/giu, ' ');
+  const words = withoutCodes(line).replace(
+    /\b(?:leg|day|etappe|tag|étape|etape|jour|etapa|día|dia|tappa|giorno|sections?)\W{0,3}\d{1,3}(?![\d.\-/])/giu,
+    ' ',
+  );
   return /\d/.test(words.replace(/\d+(?:[.,]\d+)? ?(?:km|mi|miles)\b/gi, ' '));
 }

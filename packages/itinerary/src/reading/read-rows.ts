@@ -101,7 +101,11 @@ class RowsReader {
     this.pendingSection = leg.section ?? this.pendingSection;
     const last = this.rows.at(-1);
     // The leg and its date are often two lines.
-    if (last?.type === 'leg' && (last.date === null || leg.row.date === null) && (last.number === null || leg.row.number === null)) {
+    if (
+      last?.type === 'leg' &&
+      (last.date === null || leg.row.date === null) &&
+      (last.number === null || leg.row.number === null)
+    ) {
       last.date ??= leg.row.date;
       last.number ??= leg.row.number;
     } else this.rows.push(leg.row);
@@ -112,7 +116,9 @@ class RowsReader {
     const location = at.reader.text('location') || (this.rawText(at, 'id') === at.title ? at.title : '');
     const written = this.rawText(at, 'id');
     const hasFigure = at.raw.some((cell, index) => /\d/.test(cell) && cells[index] !== at.title);
-    const isHalt = rolesOf(location).roles.some((role) => role !== 'refuel' && (role !== 'start' || !this.hasPoints()));
+    const isHalt = rolesOf(location).roles.some(
+      (role) => role !== 'refuel' && (role !== 'start' || !this.hasPoints()),
+    );
     if (isHalt && hasFigure && (written === '' || written === location)) {
       const id = this.halts.next();
       this.tell(
@@ -122,7 +128,11 @@ class RowsReader {
         `“${excerpt(location)}” has no control number, so it is called ${id} here. Write its own if it has one.`,
       );
       this.addPoint(at, id, location);
-    } else if (!hasFigure && !at.raw.some((cell) => /^[\p{L}]{2,8} ?\d/u.test(cell)) && at.raw.filter((cell) => cell !== '').length === 1) {
+    } else if (
+      !hasFigure &&
+      !at.raw.some((cell) => /^[\p{L}]{2,8} ?\d/u.test(cell)) &&
+      at.raw.filter((cell) => cell !== '').length === 1
+    ) {
       this.tell(
         at,
         null,
@@ -185,7 +195,9 @@ class RowsReader {
   }
 
   private tellSurplus({ sourceRow, cells }: CutTable['rows'][number]): boolean {
-    const extra = cells.findIndex((cell, index) => cell !== '' && this.cut.headings[index]?.meaning === 'surplus');
+    const extra = cells.findIndex(
+      (cell, index) => cell !== '' && this.cut.headings[index]?.meaning === 'surplus',
+    );
     if (extra === -1) return false;
     this.problems.push({
       row: sourceRow,

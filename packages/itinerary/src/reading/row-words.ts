@@ -1,6 +1,7 @@
 import { foldWords } from './fold-words';
 
-const LEG = /^(?:leg|day|etappe|tag|etape|jour|journee|etapa|dia|jornada|tappa|giorno|giornata)(?![a-z])(?: (?:no |nr |n )?(\d{1,3})(?![\d]))?/;
+const LEG =
+  /^(?:leg|day|etappe|tag|etape|jour|journee|etapa|dia|jornada|tappa|giorno|giornata)(?![a-z])(?: (?:no |nr |n )?(\d{1,3})(?![\d]))?/;
 const SECTION = /^(?:section|sec|sektion|abschnitt|seccion|sezione) (\d{1,4})$/;
 const TOTAL = /\b(?:sub ?)?(?:totals?|gesamt|gesamtsumme|summen?|totaux|totale|totali|totales)\b/;
 

@@ -85,10 +85,14 @@ function inFigures(line: string, near: string): Found | null {
   const strokes = /(?<!\d)(\d{1,2})[/-](\d{1,2})(?:[/-](\d{4}|\d{2}))(?!\d)/.exec(line);
   if (!strokes) return null;
   const [, one, other, year] = strokes;
-  return { dates: [dateOf(year, other, one, near), dateOf(year, one, other, near)], ...around(line, strokes) };
+  return {
+    dates: [dateOf(year, other, one, near), dateOf(year, one, other, near)],
+    ...around(line, strokes),
+  };
 }
 
-const DAY_FIRST = /(?<![\d:])(\d{1,2})(?:st|nd|rd|th|er|\.|º)?,? (?:of |de |di )?(\p{L}+)\.?(?:,? (?:de |di )?(\d{4})(?!\d))?/giu;
+const DAY_FIRST =
+  /(?<![\d:])(\d{1,2})(?:st|nd|rd|th|er|\.|º)?,? (?:of |de |di )?(\p{L}+)\.?(?:,? (?:de |di )?(\d{4})(?!\d))?/giu;
 const MONTH_FIRST = /(\p{L}+)\.? (\d{1,2})(?:st|nd|rd|th)?(?![\d:.])(?:,? (\d{4})(?!\d))?/giu;
 
 function inWords(line: string, near: string): Found | null {

@@ -24,7 +24,9 @@ export function writtenDuration(cell: string, unit: 'miles' | 'minutes' | null):
  */
 export function writtenClock(cell: string): string {
   const match =
-    /^(\d{1,2})(?: ?[:.h] ?(\d{2})|(?<=^\d{2})(\d{2}))(:\d{2})? ?(am|pm|a\.m\.|p\.m\.|h|hrs?|hours|uhr)?\.?$/i.exec(cell);
+    /^(\d{1,2})(?: ?[:.h] ?(\d{2})|(?<=^\d{2})(\d{2}))(:\d{2})? ?(am|pm|a\.m\.|p\.m\.|h|hrs?|hours|uhr)?\.?$/i.exec(
+      cell,
+    );
   if (!match) return cell;
   const half = match[5]?.toLowerCase().replaceAll('.', '');
   const hour = Number(match[1]);

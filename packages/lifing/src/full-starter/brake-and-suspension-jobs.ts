@@ -35,7 +35,8 @@ function rearPads(surface: Surface): JobCard {
         positions: ['RL', 'RR'],
       }),
     ],
-    caution: 'Hot discs and pads. Pump the pedal hard before the car moves, then bed in as the pad maker says.',
+    caution:
+      'Hot discs and pads. Pump the pedal hard before the car moves, then bed in as the pad maker says.',
     tools: ['piston press', 'spanners', 'new pads'],
     instruction: 'Change both sides. Watch the fluid level while the pistons go back.',
   });
@@ -86,7 +87,9 @@ function bleedBrakes(): JobCard {
     intervals: [EVERY_EVENT],
     leastServiceSeconds: TWENTY_MINUTES,
     remoteAllowed: false,
-    readings: [reading({ id: 'firm', name: 'Pedal firm', kind: 'passFail', unit: '', low: 1, required: true })],
+    readings: [
+      reading({ id: 'firm', name: 'Pedal firm', kind: 'passFail', unit: '', low: 1, required: true }),
+    ],
     caution: 'Brake fluid eats paint and skin. Never mix silicone fluid with the other kinds.',
     tools: ['bleed kit', 'brake fluid', 'ring spanner'],
     instruction: 'Until no bubble comes. Fluid no older than one event or three months.',

@@ -38,9 +38,7 @@ export function cabinAndSafetyJobs(): JobCard[] {
       place: 'cockpit',
       seconds: 120,
       intervals: EVERY_DAY,
-      readings: [
-        reading({ id: 'gauge', name: 'Gauge in the green', kind: 'passFail', unit: '', low: 1 }),
-      ],
+      readings: [reading({ id: 'gauge', name: 'Gauge in the green', kind: 'passFail', unit: '', low: 1 })],
       caution: 'It goes off when the pin is out and the pull is touched.',
     }),
     starterCard({

@@ -75,7 +75,8 @@ export function engineBayRound(surface: Surface): JobCard {
         high: 148,
       }),
     ],
-    caution: 'Hot oil and steam. The fan may start. Leave the coolant cap shut until it is cool enough to hold.',
+    caution:
+      'Hot oil and steam. The fan may start. Leave the coolant cap shut until it is cool enough to hold.',
     tools: ['torch', 'screwdriver', 'brush', 'meter'],
   });
 }

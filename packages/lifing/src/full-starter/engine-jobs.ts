@@ -77,7 +77,7 @@ export function engineJobs(): JobCard[] {
       ],
       caution: 'Hot engine.',
       tools: ['plug socket', 'feeler gauge', 'torque wrench', 'spare plugs'],
-      instruction: "Torque as the builder says; into aluminium never more than that.",
+      instruction: 'Torque as the builder says; into aluminium never more than that.',
     }),
     starterCard({
       id: 'oil-and-filter',

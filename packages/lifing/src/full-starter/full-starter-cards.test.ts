@@ -34,7 +34,12 @@ function neededInTheMiddle(drive: Drive, surface: Surface, serviceIndex: number)
 }
 
 /** A club-level car's work at service, one line each (common practice, no source), and where the set has it. */
-type Row = [work: string, cardId: string, lookId: string | null, only?: { drive?: Drive[]; surface?: Surface[] }];
+type Row = [
+  work: string,
+  cardId: string,
+  lookId: string | null,
+  only?: { drive?: Drive[]; surface?: Surface[] },
+];
 const DRIVEN_REAR = { drive: ['rear', 'four'] as Drive[] };
 const LOOSE = { surface: ['gravel', 'snow'] as Surface[] };
 const ROWS: Row[] = [
@@ -134,8 +139,7 @@ describe('fullStarterCards', () => {
       const card = cards.get(`starter:${cardId}`);
       const there =
         lookId === null ? card !== undefined : card?.looks.some((look) => look.id === lookId) === true;
-      const applies =
-        only?.drive?.includes(drive) !== false && only?.surface?.includes(surface) !== false;
+      const applies = only?.drive?.includes(drive) !== false && only?.surface?.includes(surface) !== false;
       expect(there, work).toBe(applies);
     }
   });
@@ -158,7 +162,9 @@ describe('fullStarterCards', () => {
   });
 
   it('uses every kind of reading', () => {
-    const kinds = fullStarterCards('rear', 'tarmac').flatMap((card) => card.readings.map((each) => each.kind));
+    const kinds = fullStarterCards('rear', 'tarmac').flatMap((card) =>
+      card.readings.map((each) => each.kind),
+    );
     expect([...new Set(kinds)].sort()).toEqual(['hint', 'level', 'passFail', 'setValue', 'wear']);
   });
 
@@ -175,7 +181,7 @@ describe('fullStarterCards', () => {
     fullStarterCards('four', 'gravel').forEach((card) => {
       card.intervals.pop();
       card.tools.push('hammer');
-      card.readings.forEach((reading) => reading.positions.push('roof'));
+      for (const reading of card.readings) reading.positions.push('roof');
     });
     const again = fullStarterCards('four', 'gravel');
     expect(again.every((card) => card.intervals.length > 0 && !card.tools.includes('hammer'))).toBe(true);
@@ -192,10 +198,22 @@ function faultsOf(card: JobCard): string[] {
     ...texts('name', 80, [card.name]),
     ...texts('caution', 300, [card.caution]),
     ...texts('instruction', 600, [card.instruction]),
-    ...texts('look', 120, card.looks.map((look) => look.words)),
+    ...texts(
+      'look',
+      120,
+      card.looks.map((look) => look.words),
+    ),
     ...texts('tool', 60, card.tools),
-    ...texts('unit', 12, card.readings.map((reading) => reading.unit)),
-    ...texts('position', 12, card.readings.flatMap((reading) => reading.positions)),
+    ...texts(
+      'unit',
+      12,
+      card.readings.map((reading) => reading.unit),
+    ),
+    ...texts(
+      'position',
+      12,
+      card.readings.flatMap((reading) => reading.positions),
+    ),
     ...(card.intervals.length < 1 || card.intervals.length > 5 ? ['limits'] : []),
     ...(card.intervals.some(({ every }) => every > 10_000_000) ? ['limit too large'] : []),
     ...(card.looks.length > 0 === (card.kind === 'round') ? [] : ['looks of a job, or a round without']),
@@ -221,21 +239,27 @@ describe('the time of an ordinary service in the middle of three loops', () => {
     expect([...starterEssentialIds].filter((id) => !needed.doNowIds.includes(id))).toEqual([]);
   });
 
-  it.each(EVERY_SET)('%s drive on %s: essentials stand first and fit at the likely pace', (drive, surface) => {
-    const cards = fullStarterCards(drive, surface);
-    const essentials = cards.slice(0, starterEssentialIds.size);
-    expect(new Set(essentials.map((card) => card.id))).toEqual(starterEssentialIds);
-    const { likelyPersonSeconds } = usableMinutes({ allowedSeconds: 1200, people: 2 });
-    expect(neededPersonSeconds(essentials)).toBeLessThanOrEqual(likelyPersonSeconds);
-  });
+  it.each(EVERY_SET)(
+    '%s drive on %s: essentials stand first and fit at the likely pace',
+    (drive, surface) => {
+      const cards = fullStarterCards(drive, surface);
+      const essentials = cards.slice(0, starterEssentialIds.size);
+      expect(new Set(essentials.map((card) => card.id))).toEqual(starterEssentialIds);
+      const { likelyPersonSeconds } = usableMinutes({ allowedSeconds: 1200, people: 2 });
+      expect(neededPersonSeconds(essentials)).toBeLessThanOrEqual(likelyPersonSeconds);
+    },
+  );
 });
 
 describe('outsideServiceIds', () => {
-  it.each(EVERY_SET)('%s drive on %s: names cards of the set, none that needs a service', (drive, surface) => {
-    const cards = new Map(fullStarterCards(drive, surface).map((card) => [card.id, card]));
-    for (const id of outsideServiceIds) {
-      expect(cards.get(id)?.kind, id).toBe('job');
-      expect(cards.get(id)?.people ?? 9, id).toBeLessThanOrEqual(2);
-    }
-  });
+  it.each(EVERY_SET)(
+    '%s drive on %s: names cards of the set, none that needs a service',
+    (drive, surface) => {
+      const cards = new Map(fullStarterCards(drive, surface).map((card) => [card.id, card]));
+      for (const id of outsideServiceIds) {
+        expect(cards.get(id)?.kind, id).toBe('job');
+        expect(cards.get(id)?.people ?? 9, id).toBeLessThanOrEqual(2);
+      }
+    },
+  );
 });

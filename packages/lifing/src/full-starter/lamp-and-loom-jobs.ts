@@ -51,9 +51,7 @@ export function lampAndLoomJobs(): JobCard[] {
       intervals: EVERY_DAY,
       conditionFactors: { water: 1300, rough: 1300 },
       leastServiceSeconds: 900,
-      readings: [
-        reading({ id: 'new-codes', name: 'New fault codes', kind: 'level', unit: '', high: 0 }),
-      ],
+      readings: [reading({ id: 'new-codes', name: 'New fault codes', kind: 'level', unit: '', high: 0 })],
       tools: ['reader cable', 'cable ties'],
       instruction: 'No new code; no wire on an edge or near the exhaust.',
     }),

@@ -1,8 +1,8 @@
 import type { ConditionName, StagePoint } from '@halfshaft/itinerary';
 import { canBeDoneAt } from '../can-be-done-at';
+import { nameOfService } from '../name-of-service';
 import { compareTime, factsOf } from './facts';
 import type { Trigger } from './model';
-import { nameOfService } from './place-in-words';
 import type { Call, CalledQuestion } from './questions';
 
 type ConditionTrigger = Extract<Trigger, { kind: 'nextConditions' }>;
@@ -35,7 +35,9 @@ export function callForConditions(trigger: ConditionTrigger, question: CalledQue
 function callToPutOn(trigger: ConditionTrigger, question: CalledQuestion): Call | null {
   if (isOn(trigger, question)) return null;
   const next = nextChanceFor([question.card.id], question);
-  const stage = stagesAhead(trigger, question).find((each) => each.pointIndex < next.pointIndex);
+  const stage = stagesFrom(trigger, question, question.pointIndex).find(
+    (each) => each.pointIndex < next.pointIndex,
+  );
   if (stage === undefined) return null;
   return {
     code: 'conditionAhead',
@@ -50,14 +52,12 @@ function callToTakeOff(trigger: ConditionTrigger, question: CalledQuestion): Cal
   if (!isOn(trigger, question)) return null;
   const next = nextChanceFor(trigger.onCardIds, question);
   const until = trigger.offWhen === 'noneLeft' ? Number.POSITIVE_INFINITY : next.pointIndex;
-  const wanted = (from: number) =>
-    stagesFrom(trigger, question, from).some((each) => each.pointIndex < until);
-  if (wanted(question.pointIndex)) return null;
+  if (stagesFrom(trigger, question, question.pointIndex).some((each) => each.pointIndex < until)) return null;
   const what = IN_WORDS[trigger.condition];
   return {
     code: 'conditionOver',
     pointIndex: null,
-    dueFrom: lastOf(trigger, question),
+    dueFrom: overSince(trigger, question),
     wantedBeforeNextChance: false,
     words: trigger.offWhen === 'noneLeft' ? `no ${what} is left` : `no ${what} comes before ${next.name}`,
   };
@@ -69,10 +69,6 @@ function isOn(trigger: ConditionTrigger, { facts, pointIndex }: CalledQuestion):
     .sort(compareTime)
     .at(-1);
   return last !== undefined && trigger.onCardIds.includes(last.fact.cardId);
-}
-
-function stagesAhead(trigger: ConditionTrigger, question: CalledQuestion): StageAhead[] {
-  return stagesFrom(trigger, question, question.pointIndex);
 }
 
 /** Stages with the condition that are driven after a point. What the crew confirmed wins over the plan. */
@@ -90,17 +86,20 @@ function stagesFrom(
   });
 }
 
-/** When taking off fell due: when it was put on, or after the last such stage up to here. */
-function lastOf(trigger: ConditionTrigger, question: CalledQuestion): number {
+/** Taking off can only be late from after it was put on, and from after the last such stage up to here. */
+function overSince(trigger: ConditionTrigger, question: CalledQuestion): number {
   const putOn = factsOf(question.facts, 'done', question.pointIndex).filter(({ fact }) =>
     trigger.onCardIds.includes(fact.cardId),
   );
   const driven = stagesFrom(trigger, question, -1).filter((each) => each.pointIndex <= question.pointIndex);
-  return Math.max(putOn.at(-1)?.fact.pointIndex ?? 0, driven.at(-1)?.pointIndex ?? 0);
+  return Math.max(putOn.at(-1)?.fact.pointIndex ?? 0, driven.at(-1)?.pointIndex ?? 0) + 1;
 }
 
 /** Where one of these cards can next be done after this point, or the end of the event. */
-function nextChanceFor(cardIds: readonly string[], question: CalledQuestion): { pointIndex: number; name: string } {
+function nextChanceFor(
+  cardIds: readonly string[],
+  question: CalledQuestion,
+): { pointIndex: number; name: string } {
   const { cards, services, laterFrom, itinerary, serviceName } = question;
   const able = cards.filter((card) => cardIds.includes(card.id));
   const next = services.slice(laterFrom).find((service) => able.some((card) => canBeDoneAt(card, service)));

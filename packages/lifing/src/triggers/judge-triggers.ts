@@ -1,10 +1,10 @@
 import type { ServiceWindow } from '@halfshaft/itinerary';
 import { canBeDoneAt } from '../can-be-done-at';
 import type { LifingCard } from '../model';
+import { notHereInWords } from '../name-of-service';
 import { nextChance } from '../next-chance';
 import { callOf } from './call-of';
 import type { TriggerReason, TriggerVerdict } from './model';
-import { nameOfService } from './place-in-words';
 import type { Call, TriggersQuestion } from './questions';
 import { reasonOf } from './reason-of';
 
@@ -69,8 +69,7 @@ function verdictOf(card: LifingCard, service: ServiceWindow, question: TriggersQ
   if (calls.length === 0) return [];
   const doableHere = canBeDoneAt(card, service);
   const overdue = calls.some(
-    (call) =>
-      isMissed(call, card, service, question) || (call.wantedBeforeNextChance && !doableHere),
+    (call) => isMissed(call, card, service, question) || (call.wantedBeforeNextChance && !doableHere),
   );
   return [
     {
@@ -84,7 +83,12 @@ function verdictOf(card: LifingCard, service: ServiceWindow, question: TriggersQ
 }
 
 /** A service where it could have been done lies between when it fell due and this one. */
-function isMissed(call: Call, card: LifingCard, here: ServiceWindow, { services }: TriggersQuestion): boolean {
+function isMissed(
+  call: Call,
+  card: LifingCard,
+  here: ServiceWindow,
+  { services }: TriggersQuestion,
+): boolean {
   return services.some(
     (service) =>
       service.inIndex >= call.dueFrom && service.inIndex < here.inIndex && canBeDoneAt(card, service),
@@ -98,9 +102,6 @@ function notHere(next: ServiceWindow | null, question: TriggersQuestion): Trigge
     pointIndex: null,
     stageId: null,
     nextChance: next?.id ?? null,
-    words:
-      next === null
-        ? 'cannot be done at this service, and no later one will do'
-        : `cannot be done at this service, next chance ${nameOfService(next.id, question.serviceName)}`,
+    words: notHereInWords(next, question.serviceName),
   };
 }

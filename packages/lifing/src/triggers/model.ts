@@ -74,7 +74,14 @@ export type Fact =
     };
 
 export interface TriggerReason {
-  code: 'incident' | 'jobDone' | 'conditionAhead' | 'conditionOver' | 'newlyFitted' | 'temporaryRepair' | 'notHere';
+  code:
+    | 'incident'
+    | 'jobDone'
+    | 'conditionAhead'
+    | 'conditionOver'
+    | 'newlyFitted'
+    | 'temporaryRepair'
+    | 'notHere';
   triggerId: string;
   /** Where it happened, or the stage ahead it is for; null when it is over. */
   pointIndex: number | null;

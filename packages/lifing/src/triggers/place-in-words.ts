@@ -1,4 +1,5 @@
 import type { Itinerary, ServiceId, ServiceWindow } from '@halfshaft/itinerary';
+import { nameOfService } from '../name-of-service';
 
 /** Where something happened, as a crew says it. */
 export function placeInWords(
@@ -18,8 +19,4 @@ export function placeInWords(
   const point = itinerary.points[pointIndex];
   if (point === undefined) throw new RangeError(`judgeTriggers: there is no point ${pointIndex}.`);
   return point.kind === 'stage' ? `on ${point.id}` : `after ${point.id}`;
-}
-
-export function nameOfService(id: ServiceId, serviceName?: (id: ServiceId) => string): string {
-  return serviceName === undefined ? `Service ${id}` : serviceName(id);
 }

@@ -1,5 +1,5 @@
 import { type LikelihoodPoint, logLikelihood } from './log-likelihood';
-import type { LogLife } from './observation';
+import type { LogLife } from './read-observations';
 import type { StandardCurve } from './standard-curve';
 
 export interface Summit {
@@ -29,23 +29,25 @@ export function climb(
 ): Summit {
   let { location, logSpread } = start;
   let point = logLikelihood(lives, curve, location, logSpread);
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+  let gain = Infinity;
+  for (let round = 0; round < MOST_ROUNDS && gain >= SMALL_GAIN; round += 1) {
     const step = newtonStep(point, free, Math.exp(logSpread));
-    const gain = (step.location * point.byLocation + step.logSpread * point.byLogSpread) / 2;
-    const isLast = gain < SMALL_GAIN;
-    let [part, next] = [1, point];
-    do {
-      next = logLikelihood(lives, curve, location + part * step.location, logSpread + part * step.logSpread);
-      if (isLast || next.value >= point.value) break;
-      part /= 2;
-    } while (part > 1e-9);
-    if (!(isLast || next.value >= point.value)) break;
+    gain = (step.location * point.byLocation + step.logSpread * point.byLogSpread) / 2;
+    const at = (part: number) =>
+      logLikelihood(lives, curve, location + part * step.location, logSpread + part * step.logSpread);
+    let part = 1;
+    let next = at(part);
+    while (gain >= SMALL_GAIN && !(next.value >= point.value) && part > 1e-6) {
+      part /= 4;
+      next = at(part);
+    }
+    if (!(next.value >= point.value) && gain >= SMALL_GAIN) break;
     location += part * step.location;
     logSpread += part * step.logSpread;
     point = next;
-    if (isLast) return { location, logSpread, point, settled: true };
   }
-  return { location, logSpread, point, settled: false };
+  // Narrow ranges of distance bring rounding errors that can hide the very last of what is to be gained.
+  return { location, logSpread, point, settled: gain < 1e-9 };
 }
 
 function newtonStep(

@@ -1,7 +1,7 @@
 import { DEFAULT_LEVEL } from '../model';
 import { fitLogLives } from './fit-log-lives';
 import type { ExponentialFit, FitOptions, FitRefusal } from './fitted-life';
-import { type LifeObservation, readObservations } from './observation';
+import { type LifeObservation, readObservations } from './read-observations';
 import { SMALLEST_EXTREME } from './standard-curve';
 
 /**

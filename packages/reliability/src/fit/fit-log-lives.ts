@@ -4,8 +4,8 @@ import { requireNumber } from '../require-number';
 import { normalQuantile } from '../special/normal-quantile';
 import { climb, type Free, type Summit } from './climb';
 import type { Estimate, FitRefusal, FittedLife } from './fitted-life';
-import type { LogLife } from './observation';
 import { ratioBounds } from './ratio-bounds';
+import type { LogLife } from './read-observations';
 import type { StandardCurve } from './standard-curve';
 
 interface Question {
@@ -39,7 +39,10 @@ export function fitLogLives(lives: readonly LogLife[], question: Question): LogF
   const summit = climb(lives, curve, { ...start, logSpread: fixedLogSpread ?? start.logSpread }, free);
   const variance = readVariance(summit, free);
   if (!summit.settled || variance === null) {
-    return refuse('notSettled', 'These lives fit one curve as well as another, so no curve is drawn through them.');
+    return refuse(
+      'notSettled',
+      'These lives fit one curve as well as another, so no curve is drawn through them.',
+    );
   }
   const z = normalQuantile((1 + level) / 2);
   const estimate = (held: 'location' | 'logSpread'): Estimate => {
@@ -88,7 +91,10 @@ function refuseToFit(
   const latestStart = Math.max(...lives.map(({ from }) => from));
   const earliestEnd = Math.min(...lives.map(({ to }) => to));
   if (spreadIsFixed ? latestStart === -Infinity : latestStart <= earliestEnd) {
-    return refuse('noSpread', 'All these lives could have ended at one and the same distance; their spread is unknown.');
+    return refuse(
+      'noSpread',
+      'All these lives could have ended at one and the same distance; their spread is unknown.',
+    );
   }
   return undefined;
 }
@@ -102,12 +108,15 @@ function guessStart(lives: readonly LogLife[]): { location: number; logSpread: n
   return { location, logSpread: variance > 0 ? Math.log(variance) / 2 : 0 };
 }
 
+/** A spread known only to within e^±20 is not known: the likelihood has become flat there instead of reaching a top. */
+const LARGEST_VARIANCE = 100;
+
 /** The inverse of the observed information, or `null` where the top is not round. */
 function readVariance({ point }: Summit, free: Free): FittedLife['variance'] | null {
   const along = -point.byLocationTwice;
   const up = -point.byLogSpreadTwice;
   if (free === 'location') return along > 0 ? { location: 1 / along, logSpread: 0, both: 0 } : null;
   const determinant = along * up - point.byBoth ** 2;
-  if (!(along > 0 && determinant > 0)) return null;
+  if (!(along > 0 && determinant > 0 && along / determinant < LARGEST_VARIANCE)) return null;
   return { location: up / determinant, logSpread: along / determinant, both: point.byBoth / determinant };
 }

@@ -3,7 +3,7 @@ import { lnGamma } from '../special/ln-gamma';
 import { fitLogLives } from './fit-log-lives';
 import type { FitOptions, FitRefusal, WeibullFit } from './fitted-life';
 import { invertEstimate } from './invert-estimate';
-import { type LifeObservation, readObservations } from './observation';
+import { type LifeObservation, readObservations } from './read-observations';
 import { SMALLEST_EXTREME } from './standard-curve';
 
 /**
@@ -22,7 +22,7 @@ import { SMALLEST_EXTREME } from './standard-curve';
  * @throws RangeError when a distance makes no sense or an option is out of range
  * @example
  * fitWeibull([100, 150, 230].map((distance) => ({ kind: 'failedAt', distance })))
- * // shape 3.22…, scale 178.5…
+ * // shape 3.32, scale 179.0
  */
 export function fitWeibull(
   observations: readonly LifeObservation[],

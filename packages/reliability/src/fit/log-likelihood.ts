@@ -1,4 +1,4 @@
-import type { LogLife } from './observation';
+import type { LogLife } from './read-observations';
 import type { StandardCurve } from './standard-curve';
 
 /** The log-likelihood at one location and log spread, with its first and second derivatives in these two. */
@@ -45,7 +45,13 @@ export function logLikelihood(
 }
 
 /** Adds the chance of a range. The derivative at an end is its density over that chance; an endless end has none. */
-function addRange(point: LikelihoodPoint, curve: StandardCurve, low: number, high: number, spread: number): void {
+function addRange(
+  point: LikelihoodPoint,
+  curve: StandardCurve,
+  low: number,
+  high: number,
+  spread: number,
+): void {
   const logChance = curve.logBetween(low, high);
   point.value += logChance;
   const weigh = (z: number) => (Number.isFinite(z) ? Math.exp(curve.logDensity(z) - logChance) : 0);

@@ -2,7 +2,7 @@ import { chiSquareQuantile } from '../special/chi-square-quantile';
 import { walkToRoot } from '../walk-to-root';
 import { climb, type Summit } from './climb';
 import { logLikelihood } from './log-likelihood';
-import type { LogLife } from './observation';
+import type { LogLife } from './read-observations';
 import type { StandardCurve } from './standard-curve';
 
 /** Beyond these the logarithms stop being numbers that mean anything for a part of a car. */

@@ -47,9 +47,9 @@ export const NORMAL: StandardCurve = {
 
 function logTailsBetween(near: number, far: number): number {
   const logNear = logNormalTail(near);
-  return far === Infinity ? logNear : logNear + Math.log(-Math.expm1(logNormalTail(far) - logNear));
+  return logNear + Math.log(-Math.expm1(logNormalTail(far) - logNear));
 }
 
 function tailBeyond(z: number): number {
-  return z === Infinity ? 0 : Math.exp(logNormalTail(z));
+  return Math.exp(logNormalTail(z));
 }

@@ -46,9 +46,15 @@ export function distanceBetweenFailures(
   if (failures === 0 && stoppedAt === 'failure') {
     throw new RangeError('distanceBetweenFailures: counting cannot stop at a failure when there was none.');
   }
-  if (distance === 0) return refuse('noDistance', 'Nothing has been driven yet, so there is nothing to count.');
+  if (distance === 0)
+    return refuse('noDistance', 'Nothing has been driven yet, so there is nothing to count.');
   if (failures === 0) {
-    return { ok: true, mean: null, bounds: { low: -distance / Math.log(1 - level), high: null }, sided: 'one' };
+    return {
+      ok: true,
+      mean: null,
+      bounds: { low: -distance / Math.log(1 - level), high: null },
+      sided: 'one',
+    };
   }
   const freedom = 2 * failures;
   const freedomLow = stoppedAt === 'distance' ? freedom + 2 : freedom;

@@ -56,7 +56,10 @@ export function meanCumulative(
   if (units.length === 0) return refuse('noUnits', 'There is no history to look at yet.');
   const distances = units.flatMap(({ events }) => events);
   if (distances.length === 0) {
-    return refuse('noEvents', `Nothing happened to any of the ${units.length}, so there is no curve to draw yet.`);
+    return refuse(
+      'noEvents',
+      `Nothing happened to any of the ${units.length}, so there is no curve to draw yet.`,
+    );
   }
   const z = normalQuantile((1 + level) / 2);
   const ahead = units.map(() => 0);
@@ -68,7 +71,8 @@ export function meanCumulative(
       const atRisk = units.filter(({ end }) => end >= distance).length;
       const events = here.reduce((sum, count) => sum + count, 0);
       for (const [index, { end }] of units.entries()) {
-        if (end >= distance) ahead[index] = (ahead[index] ?? 0) + ((here[index] ?? 0) - events / atRisk) / atRisk;
+        if (end >= distance)
+          ahead[index] = (ahead[index] ?? 0) + ((here[index] ?? 0) - events / atRisk) / atRisk;
       }
       mean += events / atRisk;
       poissonVariance += events / atRisk ** 2;

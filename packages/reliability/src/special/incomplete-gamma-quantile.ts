@@ -26,7 +26,9 @@ export function incompleteGammaQuantile(shape: number, chance: number, tail: 'lo
   const step = excess(start) > 0 ? -1 : 1;
   const logX = walkToRoot(excess, { start, step, furthest: 700, tolerance: 1e-15 });
   if (logX === null) {
-    throw new RangeError(`incompleteGammaQuantile: ${chance} of shape ${shape} is too small a number to hold.`);
+    throw new RangeError(
+      `incompleteGammaQuantile: ${chance} of shape ${shape} is too small a number to hold.`,
+    );
   }
   return Math.exp(logX);
 }

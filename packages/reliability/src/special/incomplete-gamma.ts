@@ -29,6 +29,7 @@ const MOST_TERMS = 100_000;
  */
 export function incompleteGamma(shape: number, x: number): IncompleteGamma {
   requireNumber('incompleteGamma', 'shape', shape, 'positive');
+  if (x === Infinity) return { lower: 1, upper: 0, logLower: 0, logUpper: -Infinity };
   requireNumber('incompleteGamma', 'x', x, 'notNegative');
   if (x === 0) return { lower: 0, upper: 1, logLower: -Infinity, logUpper: 0 };
   const logFactor = shape * Math.log(x) - x - lnGamma(shape);

@@ -1,16 +1,7 @@
 import { requireNumber } from '../require-number';
 
 // Bernoulli numbers B(2k) / (2k (2k - 1)): the coefficients of Stirling's series.
-const STIRLING = [
-  1 / 12,
-  -1 / 360,
-  1 / 1260,
-  -1 / 1680,
-  1 / 1188,
-  -691 / 360360,
-  1 / 156,
-  -3617 / 122400,
-];
+const STIRLING = [1 / 12, -1 / 360, 1 / 1260, -1 / 1680, 1 / 1188, -691 / 360360, 1 / 156, -3617 / 122400];
 const HALF_LOG_TWO_PI = 0.5 * Math.log(2 * Math.PI);
 const SERIES_FROM = 10;
 

@@ -7,7 +7,7 @@ import { incompleteGamma } from './incomplete-gamma';
  * The square of a normal variable is a chi-square variable with one degree of freedom, so both tails beyond |z|
  * together are Q(1/2, z²/2) (Abramowitz & Stegun 1964, 26.2.29 and 6.5.17).
  *
- * @throws RangeError when z is not a finite number
+ * @throws RangeError when z is not a number
  * @example
  * logNormalTail(0) // -0.6931471805599453, the logarithm of one half
  */

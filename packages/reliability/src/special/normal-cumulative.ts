@@ -3,7 +3,7 @@ import { logNormalTail } from './log-normal-tail';
 /**
  * The chance that a standard normal variable is at most z.
  *
- * @throws RangeError when z is not a finite number
+ * @throws RangeError when z is not a number
  * @example
  * normalCumulative(1) // 0.8413447460685429
  */

@@ -2,7 +2,7 @@ import { type Bounds, DEFAULT_LEVEL, type LevelOption, type Refusal } from '../m
 import { refuse } from '../refuse';
 import { requireNumber } from '../require-number';
 import { normalQuantile } from '../special/normal-quantile';
-import { listSurvivors } from './survivors';
+import { listSurvivors } from './list-survivors';
 
 /** One life and what ended it; `null` when nothing had ended it by then. */
 export interface CausedLife {
@@ -112,7 +112,14 @@ function followCause(
     surviving *= 1 - ended;
     const standardError = Math.sqrt(Math.max(0, running.incidenceVariance));
     const { incidence } = running;
-    return { distance, atRisk, failures, incidence, standardError, bounds: logLogBounds(incidence, z * standardError) };
+    return {
+      distance,
+      atRisk,
+      failures,
+      incidence,
+      standardError,
+      bounds: logLogBounds(incidence, z * standardError),
+    };
   });
 }
 

@@ -2,7 +2,7 @@ import { type Bounds, DEFAULT_LEVEL, type LevelOption, type Life, type Refusal }
 import { refuse } from '../refuse';
 import { requireNumber } from '../require-number';
 import { normalQuantile } from '../special/normal-quantile';
-import { listSurvivors } from './survivors';
+import { listSurvivors } from './list-survivors';
 
 export interface SurvivalOptions extends LevelOption {
   /**

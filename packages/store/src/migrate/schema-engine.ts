@@ -9,11 +9,15 @@ import type { SchemaEngine, SchemasContainer } from '@prisma/schema-engine-wasm'
  * Prisma's own schema engine, compiled to WebAssembly: it knows which tables the models mean, without a downloaded binary. The package expects a bundler to link the wasm file; Node does not, so it is linked by hand.
  */
 export async function openSchemaEngine(ownerUrl: string, models: SchemasContainer): Promise<SchemaEngine> {
-  const engineModule = await linkEngineModule();
+  linked ??= linkEngineModule();
+  const engineModule = await linked;
   const adapter = bindMigrationAwareSqlAdapterFactory(new PrismaPg({ connectionString: ownerUrl }));
   const datamodels = models.files.map((file): [string, string] => [file.path, file.content]);
   return engineModule.SchemaEngine.new({ datamodels }, () => {}, adapter);
 }
+
+/** Linked once a process: its glue remembers the first instance, and a second one would hang. */
+let linked: Promise<EngineModule> | null = null;
 
 type EngineModule = typeof import('@prisma/schema-engine-wasm');
 

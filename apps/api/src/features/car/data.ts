@@ -6,8 +6,11 @@ export { createCardRows } from '../card/data';
 
 type CarFields = Omit<CarRow, 'carId'>;
 
-export async function listCarRows(tx: TeamTx): Promise<CarRow[]> {
-  const rows = await tx.db.car.findMany({ where: { teamId: tx.teamId }, orderBy: { createdAt: 'asc' } });
+/** `atEvent`: only the cars entered in that event; null for all. */
+export async function listCarRows(tx: TeamTx, atEvent: string | null): Promise<CarRow[]> {
+  const entered = atEvent === null ? {} : { entries: { some: { eventId: atEvent } } };
+  const where = { teamId: tx.teamId, ...entered };
+  const rows = await tx.db.car.findMany({ where, orderBy: { createdAt: 'asc' } });
   return rows.map(toCar);
 }
 

@@ -6,10 +6,13 @@ import { notAllowed, unknown } from '../../errors';
 import { mayManage } from '../people/ability';
 import { createCardRows, createCarRow, listCarRows, updateCarRow } from './data';
 
-export { listCarRows as listCars };
-
 interface NewCar extends Omit<CarRow, 'carId'> {
   withStarterCards: boolean;
+}
+
+/** Helpers of one event see the cars that are entered in it. */
+export function listCars(tx: MemberTx): Promise<CarRow[]> {
+  return listCarRows(tx, tx.member.eventId);
 }
 
 export async function addCar(tx: MemberTx, car: NewCar, now: number) {

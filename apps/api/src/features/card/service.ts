@@ -4,11 +4,13 @@ import type { MemberTx } from '@halfshaft/store';
 import type { z } from 'zod';
 import { notAllowed, unknown } from '../../errors';
 import { findCar } from '../car/data';
+import { listCars } from '../car/service';
 import { mayManage } from '../people/ability';
 import { createCardRows, listCardRows, removeCardRow, updateCardRow } from './data';
 
 export async function listCards(tx: MemberTx, carId: string): Promise<JobCard[]> {
-  if (!(await findCar(tx, carId))) throw unknown();
+  const seen = await listCars(tx);
+  if (!seen.some((car) => car.carId === carId)) throw unknown();
   return listCardRows(tx, carId);
 }
 

@@ -8,7 +8,7 @@ import type {
   takeOverEventInput,
   updateEntryInput,
 } from '@halfshaft/contract';
-import { type Itinerary, parseItineraryTable, servicesOf } from '@halfshaft/itinerary';
+import { type Itinerary, parseItineraryTable, sameItinerary, servicesOf } from '@halfshaft/itinerary';
 import { carriedWear } from '@halfshaft/lifing';
 import type { MemberTx, TeamTx } from '@halfshaft/store';
 import { lastDoneOf, runsOf } from '@halfshaft/worklog';
@@ -95,7 +95,7 @@ export async function saveItinerary(tx: MemberTx, input: z.infer<typeof saveItin
   const read = readItinerary(text);
   if (!read.ok) return read;
   const { itinerary, warnings } = read;
-  if (JSON.stringify(itinerary) === JSON.stringify(current.itinerary)) {
+  if (sameItinerary(itinerary, current.itinerary)) {
     return { ok: true as const, number: current.number, warnings };
   }
   const number = current.number + 1;

@@ -1,5 +1,5 @@
 import type { TeamPerson, TeamRole } from '@halfshaft/contract';
-import type { TeamTx } from '@halfshaft/store';
+import { asUser, type Store, type TeamTx, withTeam } from '@halfshaft/store';
 
 export { createPersonRow } from '../team/data';
 
@@ -25,6 +25,7 @@ function toMembership(row: { id: string; role: string; eventId: string | null; r
 export interface MembershipRow {
   membershipId: string;
   role: TeamRole;
+  eventId: string | null;
   revokedAt: number | null;
 }
 
@@ -35,8 +36,10 @@ export async function findMembership(tx: TeamTx, membershipId: string): Promise<
   return row && toMembership(row);
 }
 
+/** A helper of one event is no admin of the team, whatever the role. */
 export async function countAdmins(tx: TeamTx): Promise<number> {
-  return tx.db.membership.count({ where: { teamId: tx.teamId, role: 'admin', revokedAt: null } });
+  const where = { teamId: tx.teamId, role: 'admin', eventId: null, revokedAt: null };
+  return tx.db.membership.count({ where });
 }
 
 export async function updateMembership(
@@ -48,4 +51,26 @@ export async function updateMembership(
     where: { teamId_id: { teamId: tx.teamId, id: membershipId } },
     data: change,
   });
+}
+
+/** The teams an account belongs to, revoked memberships included. */
+export function listTeamIds(store: Store, userId: string): Promise<string[]> {
+  return asUser(store, userId, async (tx) => {
+    const rows = await tx.db.membership.findMany({ where: { userId } });
+    return rows.map((row) => row.teamId);
+  });
+}
+
+/** Hands a membership to another account, unless that one belongs to the team already. */
+export function handOverMembership(store: Store, teamId: string, from: string, to: string): Promise<void> {
+  return withTeam(
+    store,
+    { teamId, userId: from },
+    async (tx) => {
+      const taken = await tx.db.membership.count({ where: { teamId, userId: to } });
+      if (taken > 0) return;
+      await tx.db.membership.updateMany({ where: { teamId, userId: from }, data: { userId: to } });
+    },
+    { letRevoked: true },
+  );
 }

@@ -1,10 +1,19 @@
 import { randomUUID } from 'node:crypto';
 import type { TeamRole } from '@halfshaft/contract';
-import type { MemberTx } from '@halfshaft/store';
+import type { MemberTx, Store } from '@halfshaft/store';
 import { toDate } from '../../clock';
 import { AppError, notAllowed, unknown } from '../../errors';
 import { mayDecideRoles, mayManage } from './ability';
-import { countAdmins, createPersonRow, findMembership, listPeople, updateMembership } from './data';
+import {
+  countAdmins,
+  createPersonRow,
+  findMembership,
+  handOverMembership,
+  listPeople,
+  listTeamIds,
+  type MembershipRow,
+  updateMembership,
+} from './data';
 
 export { listPeople };
 
@@ -18,7 +27,7 @@ export async function addPerson(tx: MemberTx, name: string, now: number) {
 
 export async function setRole(tx: MemberTx, membershipId: string, role: TeamRole): Promise<void> {
   const membership = await membershipToChange(tx, membershipId);
-  if (membership.role === 'admin' && role !== 'admin') await keepOneAdmin(tx);
+  if (role !== 'admin') await keepOneAdmin(tx, membership);
   await updateMembership(tx, membershipId, { role });
 }
 
@@ -26,7 +35,7 @@ export async function setRole(tx: MemberTx, membershipId: string, role: TeamRole
 export async function revokeMembership(tx: MemberTx, membershipId: string, now: number): Promise<void> {
   const membership = await membershipToChange(tx, membershipId);
   if (membership.revokedAt !== null) return;
-  if (membership.role === 'admin') await keepOneAdmin(tx);
+  await keepOneAdmin(tx, membership);
   await updateMembership(tx, membershipId, { revokedAt: toDate(now) });
 }
 
@@ -37,7 +46,20 @@ async function membershipToChange(tx: MemberTx, membershipId: string) {
   return membership;
 }
 
-async function keepOneAdmin(tx: MemberTx): Promise<void> {
+/** Refuses to lose the last one who decides roles. */
+async function keepOneAdmin(tx: MemberTx, leaving: MembershipRow): Promise<void> {
+  if (leaving.revokedAt !== null || !mayDecideRoles(leaving)) return;
   if ((await countAdmins(tx)) > 1) return;
   throw new AppError('conflict', 'This is the only admin. Make someone else admin first.');
+}
+
+/** A helper with a name only made a real account: it takes over every place the helper had. A revocation stays one. */
+export async function moveMemberships(
+  store: Store,
+  helperUserId: string,
+  accountUserId: string,
+): Promise<void> {
+  for (const teamId of await listTeamIds(store, helperUserId)) {
+    await handOverMembership(store, teamId, helperUserId, accountUserId);
+  }
 }

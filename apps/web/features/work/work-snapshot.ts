@@ -1,0 +1,44 @@
+import type { EventReplica, Problem } from '@halfshaft/contract';
+import { type ActionId, emptyState, type LogEntry, type WorkState } from '@halfshaft/worklog';
+import type { WorkNotice } from './notice-board';
+
+/** `live`: changes arrive by themselves; `behind`: the server is asked at intervals; `offline`: it is not reached. */
+export type WorkStatus = 'loading' | 'failed' | 'live' | 'behind' | 'offline';
+
+/** All a screen needs of one event's work. A new object at each change. */
+export interface WorkSnapshot {
+  status: WorkStatus;
+  /** What stands in the way: sign-in run out, not a member, server not reached. Nothing is lost by any of them. */
+  problem: Problem | null;
+  /** Null only while `loading` or `failed`. */
+  replica: EventReplica | null;
+  /** This device's clock when the replica came, for the event's clock. */
+  receivedAt: number;
+  /** What is confirmed, with own unanswered actions on top. */
+  state: WorkState;
+  /** By seq; own unanswered ones last, without a server time. */
+  entries: readonly LogEntry[];
+  /** Beyond this seq nothing is confirmed yet. */
+  confirmedSeq: number;
+  /** How many own actions have not been answered. */
+  waiting: number;
+  /** False when the browser refuses to keep the waiting actions: closing the page would lose them. */
+  isKept: boolean;
+  notices: readonly WorkNotice[];
+}
+
+/** Before anything is known: what the static page shows, so that the browser starts from the same. */
+export const NOTHING_YET: WorkSnapshot = {
+  status: 'loading',
+  problem: null,
+  replica: null,
+  receivedAt: 0,
+  state: emptyState,
+  entries: [],
+  confirmedSeq: 0,
+  waiting: 0,
+  isKept: true,
+  notices: [],
+};
+
+export type ActResult = { ok: true; actionId: ActionId } | { ok: false; sentence: string };

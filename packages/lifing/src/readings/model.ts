@@ -1,0 +1,52 @@
+import type { ServiceId } from '@halfshaft/itinerary';
+import type { ReadingSpec } from '../job-card';
+import type { Verdict } from '../model';
+
+/** One value as it was read: whole, in the reading's own smallest unit. */
+export interface PositionValue {
+  /** One of the reading's positions, or null for a reading without any. */
+  position: string | null;
+  value: number;
+}
+
+/** A reading of something that wears, with how far the part had been driven when it was read. */
+export interface WearReading extends PositionValue {
+  /** What may be compared with each other: see `wearGroup`. */
+  group: string;
+  /** Which part was on: a new one has a new name. Readings of two parts never make one loop. */
+  part: string;
+  /** Stage metres on the part, conditions included (`wearBetween(…).stageMetres`). */
+  wornMetres: number;
+}
+
+export type WearSpec = Pick<ReadingSpec, 'id' | 'name' | 'unit' | 'decimals' | 'low' | 'high'>;
+
+export interface ReadingReason {
+  code: /** Past its limit already. */
+    | 'outOfOrder'
+    /** Comes up to its limit before the next service where the card can be done. */
+    | 'wearsOut'
+    /** Stays within its limit to there. */
+    | 'holds'
+    /** One reading and no rate to go by. */
+    | 'notKnown'
+    | 'notHere';
+  readingId: string;
+  position: string | null;
+  value: number | null;
+  limit: number | null;
+  /** The most it is expected to lose to the next chance, whole, cut upwards. */
+  lossAhead: number | null;
+  nextChance: ServiceId | null;
+  /** A plain sentence without a full stop, to stand after "do now:". */
+  words: string;
+}
+
+/** What the readings of a card say of it. */
+export interface ReadingVerdict {
+  cardId: string;
+  verdict: Verdict;
+  doableHere: boolean;
+  overdue: boolean;
+  reasons: ReadingReason[];
+}

@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { cardWith, deepFreeze } from '../fixtures';
+import { twoDays } from '../triggers/fixtures';
+import type { WearReading } from './model';
+import { type PredictLimitQuestion, predictLimit } from './predict-limit';
+
+const GROUP = 'front|gravel|medium';
+const change = cardWith({ id: 'front-pads', leastServiceSeconds: 1200, remoteAllowed: false });
+
+/** Read at Service B after 24 stage km; 24 more to Service C. New pads went on in Service A. */
+function question(
+  left: number[],
+  right: number[],
+  own: Partial<PredictLimitQuestion> = {},
+): PredictLimitQuestion {
+  const series = (position: string, values: number[]): WearReading[] =>
+    values.map((value, index) => ({
+      group: GROUP,
+      position,
+      part: 'set 1',
+      wornMetres: index * 24_000,
+      value,
+    }));
+  return deepFreeze({
+    ...twoDays(),
+    runs: new Map(),
+    plannedConditions: new Map(),
+    serviceIndex: 1,
+    position: 1,
+    card: { ...change, leastServiceSeconds: 600, remoteAllowed: true },
+    lastDone: { pointIndex: 0, carried: null },
+    spec: { id: 'pads', name: 'Pads', unit: 'mm', decimals: 1, low: 30, high: null },
+    readings: [...series('FL', left), ...series('FR', right)],
+    places: ['FL', 'FR'].map((position) => ({ position, group: GROUP, part: 'set 1' })),
+    cardRate: null,
+    marginPerMille: 1000,
+    ...own,
+  });
+}
+
+describe('predictLimit', () => {
+  it('lasts: 6.2 less 1.9 is more than 3.0', () => {
+    const verdict = predictLimit(question([81, 62], [81, 70]));
+    expect(verdict).toMatchObject({
+      cardId: 'front-pads',
+      verdict: 'leave',
+      overdue: false,
+      doableHere: true,
+    });
+    expect(verdict?.reasons.map((each) => each.words)).toEqual([
+      'Pads FL: 6.2 mm, loses up to 1.9 a loop, limit 3.0: lasts to Service C',
+    ]);
+  });
+
+  it('will not reach: two loops to go from Service A when the remote service is too short', () => {
+    // At Service A with 6.2 mm; B is a remote service, so Service C is 48 stage km away: 3.8 of 3.2 to spare.
+    const verdict = predictLimit(
+      question([], [], {
+        card: change,
+        serviceIndex: 0,
+        readings: [
+          { group: GROUP, position: 'FL', part: 'set 1', wornMetres: 0, value: 62 },
+          { group: GROUP, position: 'FL', part: 'set 0', wornMetres: 0, value: 100 },
+          { group: GROUP, position: 'FL', part: 'set 0', wornMetres: 24_000, value: 81 },
+        ],
+      }),
+    );
+    expect(verdict).toMatchObject({ verdict: 'doNow', overdue: false });
+    expect(verdict?.reasons[0]).toMatchObject({ code: 'wearsOut', lossAhead: 38, nextChance: 'C' });
+    expect(verdict?.reasons[0]?.words).toBe(
+      "Pads FL: 6.2 mm, loses up to 1.9 a loop, limit 3.0: won't reach Service C",
+    );
+  });
+
+  it('the worst place stands first, places in order are not listed beside one that is not', () => {
+    const verdict = predictLimit(question([90, 60], [90, 50]));
+    // 3.0 and 4.0 lost a loop; the worst of the axle counts for both sides.
+    expect(verdict?.reasons.map((each) => [each.position, each.code])).toEqual([
+      ['FR', 'wearsOut'],
+      ['FL', 'wearsOut'],
+    ]);
+    const one = predictLimit(question([90, 80], [60, 45]));
+    expect(one?.reasons.map((each) => each.position)).toEqual(['FR']);
+  });
+
+  it('coming to the limit exactly is in time', () => {
+    expect(predictLimit(question([70, 50], [90, 80]))?.verdict).toBe('leave');
+    expect(predictLimit(question([70, 49], [90, 80]))?.verdict).toBe('doNow');
+  });
+
+  it('past its limit already: due and late', () => {
+    const verdict = predictLimit(question([60, 29], [80, 70]));
+    expect(verdict).toMatchObject({ verdict: 'doNow', overdue: true });
+    expect(verdict?.reasons[0]?.words).toBe('Pads FL: 2.9 mm, past its limit 3.0');
+  });
+
+  it('a remote service too short to change them: not here, and why it matters', () => {
+    const verdict = predictLimit(question([81, 40], [98, 90], { card: change }));
+    expect(verdict).toMatchObject({ verdict: 'leave', doableHere: false });
+    expect(verdict?.reasons.map((each) => each.code)).toEqual(['notHere', 'wearsOut']);
+    expect(verdict?.reasons[0]?.words).toBe('cannot be done at this service, next chance Service C');
+  });
+
+  it('conditions ahead wear faster when the card says so', () => {
+    const dusty = new Map(['SS3', 'SS4'].map((id) => [id, { dust: 1000 }]));
+    const card = {
+      ...change,
+      leastServiceSeconds: 600,
+      remoteAllowed: true,
+      conditionFactors: { dust: 2000 },
+    };
+    expect(predictLimit(question([81, 62], [81, 70], { card }))?.verdict).toBe('leave');
+    const verdict = predictLimit(question([81, 62], [81, 70], { card, plannedConditions: dusty }));
+    expect(verdict?.reasons[0]).toMatchObject({ code: 'wearsOut', lossAhead: 38 });
+  });
+
+  it('a place not read here is reckoned from its last reading', () => {
+    // Last read new: 48 stage km from there to Service C.
+    const verdict = predictLimit(question([81], [81, 62]));
+    expect(verdict?.reasons[0]).toMatchObject({ position: 'FL', code: 'holds', lossAhead: 38 });
+  });
+
+  it('to the finish when no service comes any more', () => {
+    const verdict = predictLimit(question([81, 62], [81, 70], { serviceIndex: 4, cardRate: 10 }));
+    expect(verdict?.reasons[0]?.words).toContain("won't reach the finish");
+  });
+
+  it('one reading and no rate: it says so and asks for nothing', () => {
+    const verdict = predictLimit(question([62], []));
+    expect(verdict?.verdict).toBe('leave');
+    expect(verdict?.reasons[0]?.words).toBe('Pads FL: 6.2 mm, limit 3.0: not known how fast it wears');
+  });
+
+  it('an upper limit grows', () => {
+    const spec = { id: 'play', name: 'Play', unit: 'mm', decimals: 1, low: null, high: 10 };
+    const verdict = predictLimit(question([1, 6], [1, 2], { spec }));
+    expect(verdict?.reasons[0]?.words).toBe(
+      "Play FL: 0.6 mm, grows by up to 0.5 a loop, limit 1.0: won't reach Service C",
+    );
+  });
+
+  it('no limit, or nothing read: nothing to say', () => {
+    const spec = { id: 'disc', name: 'Disc', unit: 'mm', decimals: 1, low: null, high: null };
+    expect(predictLimit(question([81, 62], [81, 70], { spec }))).toBeNull();
+    expect(predictLimit(question([], []))).toBeNull();
+  });
+
+  it('refuses a service that does not exist', () => {
+    expect(() => predictLimit(question([81], [81], { serviceIndex: 9 }))).toThrow('no service at index 9');
+  });
+});

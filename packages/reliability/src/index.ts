@@ -1,0 +1,72 @@
+// Words shared by all
+
+// Decisions
+export {
+  ageReplacement,
+  type ReplacementAdvice,
+  type ReplacementQuestion,
+} from './decisions/age-replacement';
+export {
+  type MinimalRepairAdvice,
+  type MinimalRepairQuestion,
+  minimalRepairReplacement,
+} from './decisions/minimal-repair-replacement';
+export { type Pareto, type ParetoRow, pareto } from './decisions/pareto';
+export { type PoissonStock, poissonStock } from './decisions/poisson-stock';
+export { fitExponential } from './fit/fit-exponential';
+export { fitLognormal } from './fit/fit-lognormal';
+export { fitWeibull } from './fit/fit-weibull';
+export type {
+  Estimate,
+  ExponentialFit,
+  FitOptions,
+  FitRefusal,
+  FittedLife,
+  LifeFit,
+  LognormalFit,
+  WeibullFit,
+} from './fit/fitted-life';
+export { type FittedQuantile, fittedQuantile } from './fit/fitted-quantile';
+export { type FittedSurvival, fittedSurvival } from './fit/fitted-survival';
+// Lives: fitted distributions
+export type { LifeObservation } from './fit/read-observations';
+export { fitPowerLaw, type PowerLaw, type PowerLawFit } from './growth/fit-power-law';
+export {
+  type FailureGroup,
+  fitPowerLawGrouped,
+  type GroupedPowerLawFit,
+} from './growth/fit-power-law-grouped';
+export type { Trend, TrendDirection, TrendRefusal } from './growth/judge-trend';
+export { laplaceTrend } from './growth/laplace-trend';
+export { militaryHandbookTrend } from './growth/military-handbook-trend';
+// Growth and trend
+export type { EventHistory } from './growth/read-history';
+export { reverseArrangements } from './growth/reverse-arrangements';
+export type { Bounds, LevelOption, Life, OpenBounds, Refusal } from './model';
+// Failures that come again
+export {
+  type DistanceBetweenFailures,
+  distanceBetweenFailures,
+  type FailureCount,
+} from './recurrence/distance-between-failures';
+export {
+  type MeanCumulative,
+  type MeanCumulativeStep,
+  meanCumulative,
+  type UnitHistory,
+} from './recurrence/mean-cumulative';
+export {
+  type CausedLife,
+  type CauseIncidence,
+  type CumulativeIncidence,
+  cumulativeIncidence,
+  type IncidenceStep,
+} from './survival/cumulative-incidence';
+// Lives: the share still good after a distance, without any formula of wear
+export {
+  kaplanMeier,
+  type SurvivalCurve,
+  type SurvivalOptions,
+  type SurvivalStep,
+} from './survival/kaplan-meier';
+export { stepAt } from './survival/step-at';
