@@ -10,6 +10,8 @@ export interface PageOptions {
   readonly colorScheme?: 'light' | 'dark';
   /** Complaints that this test provokes on purpose; each must be seen, every other one fails the test. */
   readonly expected?: readonly RegExp[];
+  /** Complaints that may come or not: a browser writes of a refused request only when it travelled alone. */
+  readonly tolerated?: readonly RegExp[];
 }
 
 export interface OpenPage {
@@ -31,7 +33,10 @@ export async function openPage(options: PageOptions): Promise<OpenPage> {
     baseURL: options.baseUrl,
   });
   const complaints: string[] = [];
-  await watchPage(context, (line) => complaints.push(line));
+  const tolerated = options.tolerated ?? [];
+  await watchPage(context, (line) => {
+    if (!tolerated.some((pattern) => pattern.test(line))) complaints.push(line);
+  });
   onTestFinished(async () => {
     await context.close();
     refuseComplaints(complaints, options.expected ?? []);

@@ -130,6 +130,21 @@ describe('what is heard', () => {
     expect(await stream.next()).toBe(`data: ${lastSeq}`);
   });
 
+  it('goes on, in both processes, after the database dropped every connection', async () => {
+    const stream = await watch(second.url);
+    await stream.next();
+    await askOwner(
+      house.database,
+      `SELECT pg_terminate_backend(pid) FROM pg_stat_activity
+       WHERE datname = current_database() AND pid <> pg_backend_pid()`,
+    );
+    expect(await stream.next()).toBe('data: 0');
+    for (const url of [house.url, second.url]) {
+      const seq = await actOverHttp(url, mia);
+      expect(await stream.next()).toBe(`data: ${seq}`);
+    }
+  });
+
   it('forgets a watcher that went away', async () => {
     const stream = await watch(house.url);
     await stream.next();

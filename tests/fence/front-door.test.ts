@@ -5,6 +5,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type House, openHouse } from '../support/house';
 import type { Variant } from './fixture';
 import { FIXTURES } from './fixtures';
+import { inputsOf } from './inputs-of';
 import { changedPlaces, readState, type TableState } from './table-state';
 import { foundWorld, type World } from './world';
 
@@ -17,6 +18,7 @@ let owner: pg.Client;
 let world: World;
 let cookie: string;
 let others: World;
+let inputOf: ReturnType<typeof inputsOf>;
 
 beforeAll(async () => {
   house = await openHouse();
@@ -32,6 +34,7 @@ beforeAll(async () => {
   await rename('organiser_membership', world.organiser.userId);
   const caller = house.callAs(account.userId);
   world.owner = { ...world.owner, caller };
+  inputOf = inputsOf(world);
 });
 afterAll(async () => {
   await owner?.end();
@@ -73,7 +76,7 @@ describe('with a session', () => {
   const team = FIXTURES.filter(({ needs }) => !['anyone', 'account', 'organiser'].includes(needs));
 
   it.each(team)("$name tells of another's team what it tells of none", async (variant) => {
-    const input = (await makeInput(variant)) as object;
+    const input = await makeInput(variant);
     const answers = [];
     for (const teamId of [others.teamId, randomUUID()]) {
       answers.push(await send(variant, { ...input, teamId }, { cookie }));
@@ -146,13 +149,11 @@ describe('the live stream', () => {
   });
 });
 
-const inputs = new Map<string, unknown>();
-
-/** Made once: nothing here is taken. Making it may change rows; what must stay is what is there after it. */
-async function makeInput(variant: Variant): Promise<unknown> {
-  if (!inputs.has(variant.name)) inputs.set(variant.name, await variant.make(world));
+/** Making input may change rows; what must stay is what is there after it. */
+async function makeInput(variant: Variant): Promise<object> {
+  const input = await inputOf(variant);
   before = await readState(owner);
-  return inputs.get(variant.name);
+  return input;
 }
 
 async function send({ path }: { path: string }, input: unknown, headers: Record<string, string>) {

@@ -1,37 +1,28 @@
 import { randomUUID } from 'node:crypto';
 import { appRouter } from '@halfshaft/api/router';
 import { actionArgs } from '@halfshaft/contract';
-import pg from 'pg';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type House, openHouse } from '../support/house';
 import { ask, refusalIn, withoutEcho } from './answer';
 import type { Variant } from './fixture';
 import { FIXTURES } from './fixtures';
 import { hashToken } from './hash-token';
 import { idPathsOf, replaceAt } from './id-paths';
-import { changedPlaces, forgetAllBut, readState } from './table-state';
+import { type Fence, openFence } from './open-fence';
+import { changedPlaces, readState } from './table-state';
 import { foundWorld, makeAccount, type World } from './world';
 
-const NOW = 1_781_000_000_000;
 const PROCEDURES = appRouter._def.procedures as unknown as Record<string, { _def: { inputs: unknown[] } }>;
 
-let house: House;
-let owner: pg.Client;
+let fence: Fence;
 /** The others: a team and an organiser that nothing here may see or touch. */
 let others: World;
 
 beforeAll(async () => {
-  house = await openHouse();
-  house.clock.set(NOW);
-  owner = new pg.Client({ connectionString: house.database.ownerUrl });
-  await owner.connect();
-  others = await foundWorld(house);
+  fence = await openFence();
+  others = await foundWorld(fence.house);
 });
-afterEach(() => forgetAllBut(owner, [others.teamId, others.organiser.organiserId]));
-afterAll(async () => {
-  await owner?.end();
-  await house?.close();
-});
+afterEach(() => fence.keepOnly([others]));
+afterAll(() => fence?.close());
 
 /** What stands for each id field when another tenant's id is put there. By the field's own name. */
 const OTHERS_ID: Record<string, (world: World) => string> = {
@@ -62,7 +53,7 @@ describe('the table of procedures', () => {
     const tried = new Set<string>();
     const wanted = new Set<string>();
     for (const variant of FIXTURES) {
-      const input = await variant.make(await foundWorld(house));
+      const input = await variant.make(await foundWorld(fence.house));
       for (const path of schemaIds(variant)) {
         wanted.add(`${variant.path} ${path}`);
         if (standsAt(input, path)) tried.add(`${variant.path} ${path}`);
@@ -75,11 +66,11 @@ describe('the table of procedures', () => {
 
 describe.each(FIXTURES)('$name', (variant) => {
   it('works for its owner, and tells nobody of an id of others more than of one that never existed', async () => {
-    const first = await foundWorld(house);
+    const first = await foundWorld(fence.house);
     const input = await variant.make(first);
     expect(refusalIn(await callAs(first, variant, input))).toBeNull();
 
-    const world = await foundWorld(house);
+    const world = await foundWorld(fence.house);
     const fresh = await variant.make(world);
     for (const path of presentIds(variant, fresh)) {
       if (variant.made.includes(path)) continue;
@@ -105,7 +96,7 @@ describe.each(FIXTURES.filter((each) => each.made.length > 0))('$name', (variant
 
 describe.each(FIXTURES.filter((each) => each.secrets.length > 0))('$name', (variant) => {
   it('takes no id and no hash for the secret of a link', async () => {
-    const world = await foundWorld(house);
+    const world = await foundWorld(fence.house);
     const input = await variant.make(world);
     for (const path of variant.secrets) {
       await expectNoDifference(world, variant, input, { path, id: others.inviteId });
@@ -126,20 +117,21 @@ async function expectNoDifference(
     const actionId = variant.path === 'work.push' ? randomUUID() : null;
     const swapped = replaceAt(input, path, value);
     const sent = actionId ? replaceAt(swapped, 'actions.0.actionId', actionId) : swapped;
-    const before = await readState(owner);
+    const before = await readState(fence.owner);
     const answer = await callAs(world, variant, sent);
     // A refused action is remembered: the one row in `action`, of the caller's team, under the pushed id. Nothing else.
     const remembered = await tenantOfAction(actionId);
     expect([null, world.teamId]).toContain(remembered);
-    expect(changedPlaces(before, await readState(owner, actionId)), `${path} changed rows`).toEqual([]);
+    expect(changedPlaces(before, await readState(fence.owner, actionId)), `${path} changed rows`).toEqual([]);
     expect(refusalIn(answer), `${path} was taken`).not.toBeNull();
+    expect(answer.ok || answer.code, `${path} broke the server`).not.toBe('INTERNAL_SERVER_ERROR');
     answers.push({ answer: withoutEcho(answer), remembered: remembered !== null });
   }
   expect(answers[0], path).toEqual(answers[1]);
 }
 
 async function tenantOfAction(actionId: string | null): Promise<string | null> {
-  const { rows } = await owner.query<{ team_id: string; status: string }>(
+  const { rows } = await fence.owner.query<{ team_id: string; status: string }>(
     `SELECT team_id, outcome->>'status' AS status FROM action WHERE id = $1`,
     [actionId],
   );
@@ -150,17 +142,17 @@ async function tenantOfAction(actionId: string | null): Promise<string | null> {
 
 /** In a world of its own: the answer, and which tables changed for whom. */
 async function pushWith(variant: Variant, path: string, id: string | undefined) {
-  const world = await foundWorld(house);
+  const world = await foundWorld(fence.house);
   const input = replaceAt(await variant.make(world), path, id);
-  const before = await readState(owner);
+  const before = await readState(fence.owner);
   const answer = await callAs(world, variant, input);
-  const places = changedPlaces(before, await readState(owner));
+  const places = changedPlaces(before, await readState(fence.owner));
   return { answer: withoutEcho(answer), places: places.map((place) => place.replace(world.teamId, 'mine')) };
 }
 
 function callAs(world: World, { path, needs }: Variant, input: unknown) {
   if (needs === 'organiser') return ask(world.organiser.caller, path, input);
-  if (needs === 'anyone' || needs === 'account') return ask(makeAccount(house).caller, path, input);
+  if (needs === 'anyone' || needs === 'account') return ask(makeAccount(fence.house).caller, path, input);
   return ask(world.owner.caller, path, input);
 }
 

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { ActionBody } from '@halfshaft/worklog';
 import { ITINERARY, makeAction, taskRef } from '../support/event';
 import type { Caller, House } from '../support/house';
+import { type Answer, ask } from './answer';
 
 /** Someone with an account in a team. Accounts are plain ids here: sign-in has its own test at the front door. */
 export interface Actor {
@@ -138,12 +139,29 @@ function snagIn({ snagId, entryId }: { snagId: string; entryId: string }): Actio
   return { kind: 'raiseSnag', args: { snagId, entryId, serviceId: 'A', ...words } };
 }
 
+interface Stamp {
+  actionId?: string;
+  by?: string;
+  deviceTime?: number;
+}
+
+/** Pushes one action, whatever becomes of it. */
+export function tryPush(
+  actor: { caller: Caller; personId: string },
+  { teamId, eventId }: { teamId: string; eventId: string },
+  body: ActionBody,
+  stamp: Stamp = {},
+): Promise<Answer> {
+  const action = makeAction(body, stamp.by ?? actor.personId, stamp);
+  return ask(actor.caller, 'work.push', { teamId, eventId, actions: [action] });
+}
+
 /** Pushes one action that must be accepted; returns its id. */
 export async function pushAs(
   actor: { caller: Caller; personId: string },
   { teamId, eventId }: { teamId: string; eventId: string },
   body: ActionBody,
-  stamp: { actionId?: string; by?: string; deviceTime?: number } = {},
+  stamp: Stamp = {},
 ): Promise<string> {
   const action = makeAction(body, stamp.by ?? actor.personId, stamp);
   const { results } = await actor.caller.work.push({ teamId, eventId, actions: [action] });

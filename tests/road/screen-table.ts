@@ -20,8 +20,8 @@ export interface ScreenState {
   query: string;
   /** Words that must stand on it, so that a blank page is not taken for a good one. */
   shows: RegExp;
-  /** What the browser writes to its console when the server says no on purpose. */
-  expected?: RegExp[];
+  /** What the browser may write to its console when the server says no on purpose. */
+  tolerated?: RegExp[];
 }
 
 /** An id that is well formed and belongs to nobody. */
@@ -37,7 +37,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
     who,
     query: lost,
     shows: /does not exist|not yours|nothing here/i,
-    expected: NOT_FOUND,
+    tolerated: NOT_FOUND,
   });
   const full = (query: string, shows: RegExp, who: Who = 'member'): ScreenState => ({
     state: 'full',
@@ -64,7 +64,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
         who: 'nobody',
         query: '#AAAAAAAAAAAAAAAAAAAAAAAAAAAA',
         shows: /leads nowhere/,
-        expected: NOT_FOUND,
+        tolerated: NOT_FOUND,
       },
     ],
     '/home/': [full('', /Birch Lane Rallying/), empty(at({ team: ids.emptyTeam }), /New Team/)],

@@ -102,10 +102,14 @@ async function look(
   screen: ScreenState,
   view: { width: number; height: number; colorScheme: 'light' | 'dark' },
 ): Promise<void> {
-  const { page, context } = await openPage({ ...view, baseUrl: house.url, expected: screen.expected ?? [] });
+  const { page, context } = await openPage({
+    ...view,
+    baseUrl: house.url,
+    tolerated: screen.tolerated ?? [],
+  });
   await context.addCookies(cookiesFor(cookies[screen.who]));
   await page.goto(route + screen.query);
-  await page.getByText(screen.shows).first().waitFor({ timeout: 15_000 });
+  await page.getByText(screen.shows).filter({ visible: true }).first().waitFor({ timeout: 15_000 });
   await page.waitForLoadState('load');
   const name = `${route.replaceAll('/', '-').replace(/^-|-$/g, '') || 'start'}-${screen.state}-${view.width}-${view.colorScheme}`;
   await screenshot(page, name);

@@ -19,6 +19,10 @@ const SIGN_UPS_PER_MINUTE = 20;
 /** Sign-in by the library, in the schema `auth` under a login that can see nothing else. */
 export function createAuth(settings: AuthSettings) {
   const pool = new pg.Pool({ connectionString: settings.authUrl, max: 4, options: '-c search_path=auth' });
+  // A connection the database drops, also one that is just being closed, is replaced when next needed; unheard, the event
+  // would end the process.
+  pool.on('error', () => {});
+  pool.on('connect', (client) => void client.on('error', () => {}));
   const auth = betterAuth({
     baseURL: settings.publicUrl,
     basePath: '/auth',

@@ -35,7 +35,7 @@ export function useKeptForm<Values extends FieldValues>(
     const current = getValues();
     const kept = pickKept(readStored(storageKey), current, leftOut.split(' '));
     if (kept !== null) reset({ ...current, ...kept }, { keepDefaultValues: true });
-    setRestored(kept !== null);
+    if (kept !== null) setRestored(true);
   }, [storageKey, leftOut, getValues, reset]);
 
   useEffect(() => {

@@ -29,5 +29,7 @@ describe('walkToRoot', () => {
 
   it('gives up beyond the furthest place', () => {
     expect(walkToRoot((x) => x + 7, walk)).toBeNull();
+    expect(walkToRoot((x) => x - 1001, walk)).toBeNull();
+    expect(walkToRoot((x) => x - 999, walk)).toBeCloseTo(999, 9);
   });
 });

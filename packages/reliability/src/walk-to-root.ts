@@ -19,11 +19,14 @@ export interface Walk {
 export function walkToRoot(f: (x: number) => number, walk: Walk): number | null {
   const { start, furthest, tolerance } = walk;
   const startsAbove = f(start) > 0;
-  let [behind, step] = [start, walk.step];
-  while (Math.abs(behind - start) < furthest) {
-    const ahead = behind + step;
+  const direction = Math.sign(walk.step);
+  let [behind, reach, step] = [start, 0, Math.abs(walk.step)];
+  while (reach < furthest) {
+    reach = Math.min(reach + step, furthest);
+    const ahead = start + direction * reach;
     if (f(ahead) > 0 !== startsAbove) return findRoot(f, behind, ahead, tolerance);
-    [behind, step] = [ahead, step * 2];
+    behind = ahead;
+    step *= 2;
   }
   return null;
 }

@@ -30,7 +30,7 @@ export function EditCardPage({ teamId, car, cardId }: EditCardPageProps) {
   const back = <LinkButton href={carAddress(teamId, car.carId)}>Back to the cards</LinkButton>;
   if (cards.isPending) return <LoadingState words="Fetching the card …" />;
   if (cards.data === undefined) {
-    return <LoadTrouble error={cards.error} onTryAgain={() => cards.refetch()} />;
+    return <LoadTrouble wholePage error={cards.error} onTryAgain={() => cards.refetch()} />;
   }
   const card = cards.data.find((one) => one.id === cardId) ?? null;
   if (cardId !== null && card === null) {

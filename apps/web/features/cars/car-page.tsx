@@ -34,7 +34,8 @@ function CarOfTeam({ teamId, carId }: { teamId: string; carId: string }) {
   const card = useSearchParams().get('card');
   const cars = useQuery(api.car.list.queryOptions({ teamId }));
   if (cars.isPending) return <LoadingState words="Fetching the car …" />;
-  if (cars.data === undefined) return <LoadTrouble error={cars.error} onTryAgain={() => cars.refetch()} />;
+  if (cars.data === undefined)
+    return <LoadTrouble wholePage error={cars.error} onTryAgain={() => cars.refetch()} />;
   const car = cars.data.find((one) => one.carId === carId);
   if (car === undefined) {
     return (

@@ -1,23 +1,22 @@
 /** Where things are. Ids stand in the query string, since every page is one static shell. */
-function address(path: string, ids: Record<string, string>): string {
+function address(page: string, ids: Record<string, string>): string {
   const query = new URLSearchParams(ids).toString();
-  return query === '' ? path : `${path}?${query}`;
+  return query === '' ? `/${page}/` : `/${page}/?${query}`;
 }
 
-export const carsAddress = (team: string) => address('/cars/', { team });
-export const carAddress = (team: string, car: string) => address('/car/', { team, car });
+export const carsAddress = (team: string) => address('cars', { team });
+export const carAddress = (team: string, car: string) => address('car', { team, car });
 /** `card` is its id, or `new`. */
-export const cardAddress = (team: string, car: string, card: string) => address('/car/', { team, car, card });
+export const cardAddress = (team: string, car: string, card: string) => address('car', { team, car, card });
 
-// Written so that the check for folders of one machine does not take it for one.
-export const HOME_ADDRESS = `/${'home'}/`;
-export const teamAddress = (team: string) => address(HOME_ADDRESS, { team });
-export const newEventAddress = (team: string) => address('/event/new/', { team });
-export const eventAddress = (team: string, event: string) => address('/event/', { team, event });
-export const itineraryAddress = (team: string, event: string) =>
-  address('/event/itinerary/', { team, event });
-export const logAddress = (team: string, event: string) => address('/log/', { team, event });
-export const peopleAddress = (team: string) => address('/people/', { team });
+/** One's teams with their events. */
+export const HOME_ADDRESS = address('home', {});
+export const teamAddress = (team: string) => address('home', { team });
+export const newEventAddress = (team: string) => address('event/new', { team });
+export const eventAddress = (team: string, event: string) => address('event', { team, event });
+export const itineraryAddress = (team: string, event: string) => address('event/itinerary', { team, event });
+export const logAddress = (team: string, event: string) => address('log', { team, event });
+export const peopleAddress = (team: string) => address('people', { team });
 
 /** `car` is the car at the event, not the car as such. */
 interface Visit {
@@ -27,8 +26,8 @@ interface Visit {
   at: string;
 }
 export const serviceAddress = ({ team, event, car, at }: Visit) =>
-  address('/service/', { team, event, car, at });
-export const bayAddress = ({ team, event, car, at }: Visit) => address('/bay/', { team, event, car, at });
+  address('service', { team, event, car, at });
+export const bayAddress = ({ team, event, car, at }: Visit) => address('bay', { team, event, car, at });
 
 /** Sign in, and come back to `next`. */
-export const signInAddress = (next: string) => address('/sign-in/', { next });
+export const signInAddress = (next: string) => address('sign-in', { next });

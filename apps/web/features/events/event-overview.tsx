@@ -32,7 +32,7 @@ function EventOverview({ teamId, eventId }: EventOverviewProps) {
   const event = useQuery(api.event.get.queryOptions({ teamId, eventId }));
   if (event.isPending) return <LoadingState words="Fetching the event …" />;
   if (event.data === undefined) {
-    return <LoadTrouble error={event.error} onTryAgain={() => event.refetch()} />;
+    return <LoadTrouble wholePage error={event.error} onTryAgain={() => event.refetch()} />;
   }
   return <OpenedEvent teamId={teamId} event={event.data} receivedAt={event.dataUpdatedAt} />;
 }

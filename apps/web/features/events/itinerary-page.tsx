@@ -29,7 +29,7 @@ function ItineraryOfEvent({ teamId, eventId }: ItineraryOfEventProps) {
   const event = useQuery(api.event.get.queryOptions({ teamId, eventId }));
   if (event.isPending) return <LoadingState words="Fetching the itinerary …" />;
   if (event.data === undefined) {
-    return <LoadTrouble error={event.error} onTryAgain={() => event.refetch()} />;
+    return <LoadTrouble wholePage error={event.error} onTryAgain={() => event.refetch()} />;
   }
   return (
     <>

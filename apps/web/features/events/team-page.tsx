@@ -1,10 +1,12 @@
 'use client';
 
+import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Stack } from '@/components/stack';
+import { api } from '@/lib/api';
 import { PageFrame } from '../frame/page-frame';
 import { carsAddress, HOME_ADDRESS, newEventAddress, peopleAddress, teamAddress } from './addresses';
-import { BadAddress } from './trouble';
+import { BadAddress, NotYours } from './trouble';
 import { useQueryId } from './use-query-id';
 import { useTeam } from './use-team';
 
@@ -23,6 +25,8 @@ export function TeamPage({ children }: { children: (teamId: string) => ReactNode
 
 function TeamFrame({ teamId, children }: { teamId: string; children: ReactNode }) {
   const team = useTeam(teamId);
+  const mine = useQuery(api.team.mine.queryOptions());
+  const isStranger = mine.data !== undefined && team === null;
   const links = [
     { href: teamAddress(teamId), label: 'Home' },
     { href: carsAddress(teamId), label: 'Cars' },
@@ -31,7 +35,7 @@ function TeamFrame({ teamId, children }: { teamId: string; children: ReactNode }
   ];
   return (
     <PageFrame homeHref={HOME_ADDRESS} where={team?.name} links={links}>
-      <Stack gap="large">{children}</Stack>
+      <Stack gap="large">{isStranger ? <NotYours /> : children}</Stack>
     </PageFrame>
   );
 }

@@ -9,11 +9,18 @@ import { Stack } from '@/components/stack';
 import { problemOf } from '@/lib/api';
 import { HOME_ADDRESS, signInAddress } from './addresses';
 
+interface LoadTroubleProps {
+  error: unknown;
+  onTryAgain: () => void;
+  /** Nothing else stands on the page. */
+  wholePage?: boolean;
+}
+
 /** In place of what could not be fetched. */
-export function LoadTrouble({ error, onTryAgain }: { error: unknown; onTryAgain: () => void }) {
+export function LoadTrouble({ error, onTryAgain, wholePage = false }: LoadTroubleProps) {
   const problem = problemOf(error);
   return (
-    <ErrorState sentence={problem.message} onTryAgain={onTryAgain}>
+    <ErrorState sentence={problem.message} onTryAgain={onTryAgain} wholePage={wholePage}>
       <WayOn problem={problem} />
     </ErrorState>
   );
@@ -35,7 +42,22 @@ export function SaveTrouble({ problem }: { problem: Problem | null }) {
 /** In place of a page whose address lacks an id. */
 export function BadAddress() {
   return (
-    <ErrorState sentence="This address is not complete, so there is nothing to show. Choose again from the beginning.">
+    <ErrorState
+      wholePage
+      sentence="This address is not complete, so there is nothing to show. Choose again from the beginning."
+    >
+      <LinkButton href={HOME_ADDRESS}>Your teams and events</LinkButton>
+    </ErrorState>
+  );
+}
+
+/** In place of a page of a team one does not belong to: the same words whether it exists or not. */
+export function NotYours() {
+  return (
+    <ErrorState
+      wholePage
+      sentence="This team does not exist, or it is not yours. Choose again from the beginning."
+    >
       <LinkButton href={HOME_ADDRESS}>Your teams and events</LinkButton>
     </ErrorState>
   );

@@ -24,7 +24,7 @@ export function HomePage() {
     return (
       <HomeFrame team={null}>
         <PageHeader title="Home" />
-        <LoadTrouble error={session.error} onTryAgain={() => session.refetch()} />
+        <LoadTrouble wholePage error={session.error} onTryAgain={() => session.refetch()} />
       </HomeFrame>
     );
   }
@@ -39,7 +39,7 @@ function Mine() {
     return (
       <HomeFrame team={null}>
         <PageHeader title="Home" />
-        <LoadTrouble error={mine.error} onTryAgain={() => mine.refetch()} />
+        <LoadTrouble wholePage error={mine.error} onTryAgain={() => mine.refetch()} />
       </HomeFrame>
     );
   }

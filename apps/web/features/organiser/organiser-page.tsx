@@ -42,7 +42,7 @@ function Organiser({ organiserId }: { organiserId: string }) {
   const name = mine.data?.organisers.find((one) => one.organiserId === organiserId)?.name;
   if (events.isPending) return <LoadingState words="Fetching the events …" />;
   if (events.data === undefined) {
-    return <LoadTrouble error={events.error} onTryAgain={() => events.refetch()} />;
+    return <LoadTrouble wholePage error={events.error} onTryAgain={() => events.refetch()} />;
   }
   if (eventId !== null) {
     const event = events.data.find((one) => one.publishedEventId === eventId) ?? null;

@@ -60,7 +60,7 @@ function WorkFrame({ teamId, eventId, children }: WorkPageProps & { teamId: stri
       {ready ? (
         <Stack gap="large">{children({ ...work, teamId, eventId, replica, now })}</Stack>
       ) : work.problem ? (
-        <ErrorState sentence={work.problem.message} onTryAgain={work.retry}>
+        <ErrorState wholePage sentence={work.problem.message} onTryAgain={work.retry}>
           {work.waiting > 0 ? <p>What you entered and was not sent yet is kept on this phone.</p> : null}
           {work.problem.code === 'signInNeeded' ? <SignInLink /> : null}
         </ErrorState>

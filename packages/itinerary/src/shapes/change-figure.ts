@@ -1,3 +1,4 @@
+import { LEG_TOTAL_TOLERANCE_METRES, ROW_TOTAL_TOLERANCE_METRES } from '../limits';
 import { readDuration, readGap, readIntervals, readKilometres, readWallClock } from '../read-values';
 import { controlCode, isUntimedCode } from '../reading/control-code';
 import { readItinerary } from '../reading/read-itinerary';
@@ -19,9 +20,6 @@ const BEARING: readonly ColumnMeaning[] = [
   'section',
   'interval',
 ];
-/** A sum may be off by this and still be right: 50 m in the sums of legs, 10 m in a row's. */
-const TOLERANCE_METRES = 50;
-
 interface FigureCell {
   line: number;
   text: string;
@@ -42,7 +40,7 @@ export function changeFigure(shape: ItineraryShape, next: (below: number) => num
   lines[cell.line] = line.slice(0, spot) + changed + line.slice(spot + cell.text.length);
   return {
     text: lines.join(''),
-    isOtherValue: isOtherValue(cell, changed),
+    isOtherValue: isOtherValue(cell, changed, spots.length > 1),
     what: `row ${cell.line + 1}: “${cell.text}” became “${changed}”`,
   };
 }
@@ -61,9 +59,7 @@ function figureCells(shape: ItineraryShape): FigureCell[] {
       const isBearing =
         heading && BEARING.includes(heading.meaning) && /\d/.test(text) && !text.startsWith('(');
       const isName = heading?.meaning === 'id' && (isSum || isUntimedCode(controlCode(text)?.id ?? ''));
-      return isBearing && !isName
-        ? [{ line: row.sourceRow - 1, text, heading, isSum }]
-        : [];
+      return isBearing && !isName ? [{ line: row.sourceRow - 1, text, heading, isSum }] : [];
     });
   });
 }
@@ -85,15 +81,20 @@ function changeOne(text: string, next: (below: number) => number): string {
   }
 }
 
-function isOtherValue({ text, heading, isSum }: FigureCell, changed: string): boolean {
-  const [one, other] = [valueOf(text, heading), valueOf(changed, heading)];
-  if (typeof one === 'number' && typeof other === 'number' && (isSum || heading.meaning === 'totalKm'))
-    return Math.abs(one - other) > TOLERANCE_METRES;
-  return JSON.stringify(one) !== JSON.stringify(other);
+/** Sums are checked with a tolerance; a figure that stands twice in its row may have been changed in the sum. */
+function isOtherValue(cell: FigureCell, changed: string, isTwice: boolean): boolean {
+  const [one, other] = [worthOf(cell.text, cell.heading), worthOf(changed, cell.heading)];
+  if (typeof one !== 'number' || typeof other !== 'number') {
+    // An empty cell is not a figure of another value: what it said is often said by the others too.
+    return changed !== '' && JSON.stringify(one) !== JSON.stringify(other);
+  }
+  const isChecked = cell.isSum || cell.heading.meaning === 'totalKm' || isTwice;
+  const tolerance = cell.isSum ? LEG_TOTAL_TOLERANCE_METRES : isChecked ? ROW_TOTAL_TOLERANCE_METRES : 0;
+  return Math.abs(one - other) > tolerance;
 }
 
 /** What a cell says, as far as it can be read; itself where it cannot. */
-function valueOf(text: string, { meaning, unit }: ReadHeading): unknown {
+function worthOf(text: string, { meaning, unit }: ReadHeading): unknown {
   switch (meaning) {
     case 'stageKm':
     case 'roadKm':

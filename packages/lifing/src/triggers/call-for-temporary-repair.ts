@@ -22,7 +22,7 @@ export function callForTemporaryRepair(
   const first = open[0];
   const last = open.at(-1);
   if (first === undefined || last === undefined) return null;
-  const looked = looksOf(facts, card.id).filter((each) => each < pointIndex && each > first.fact.pointIndex);
+  const looked = looksOf(facts, card.id).filter((each) => each < pointIndex);
   return {
     code: 'temporaryRepair',
     pointIndex: last.fact.pointIndex,

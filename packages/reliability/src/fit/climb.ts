@@ -14,7 +14,9 @@ export interface Summit {
 export type Free = 'both' | 'location' | 'logSpread';
 
 const MOST_ROUNDS = 200;
-/** Below this expected gain one more Newton step is exact to the last digits. */
+/** Below this expected gain, rounding hides whether a step rises; but so near the top a whole step is right. */
+const TRUSTED_GAIN = 1e-9;
+/** Below this one more step is exact to the last digits. */
 const SMALL_GAIN = 1e-14;
 
 /**
@@ -37,17 +39,16 @@ export function climb(
       logLikelihood(lives, curve, location + part * step.location, logSpread + part * step.logSpread);
     let part = 1;
     let next = at(part);
-    while (gain >= SMALL_GAIN && !(next.value >= point.value) && part > 1e-6) {
+    while (gain >= TRUSTED_GAIN && !(next.value >= point.value)) {
       part /= 4;
+      if (part < 1e-6) return { location, logSpread, point, settled: false };
       next = at(part);
     }
-    if (!(next.value >= point.value) && gain >= SMALL_GAIN) break;
     location += part * step.location;
     logSpread += part * step.logSpread;
     point = next;
   }
-  // Narrow ranges of distance bring rounding errors that can hide the very last of what is to be gained.
-  return { location, logSpread, point, settled: gain < 1e-9 };
+  return { location, logSpread, point, settled: gain < TRUSTED_GAIN };
 }
 
 function newtonStep(

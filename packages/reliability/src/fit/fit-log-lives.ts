@@ -1,4 +1,3 @@
-import type { OpenBounds } from '../model';
 import { refuse } from '../refuse';
 import { requireNumber } from '../require-number';
 import { normalQuantile } from '../special/normal-quantile';
@@ -44,21 +43,8 @@ export function fitLogLives(lives: readonly LogLife[], question: Question): LogF
       'These lives fit one curve as well as another, so no curve is drawn through them.',
     );
   }
-  const z = normalQuantile((1 + level) / 2);
-  const estimate = (held: 'location' | 'logSpread'): Estimate => {
-    const standardError = Math.sqrt(variance[held]);
-    const value = Math.exp(summit[held]);
-    const stretch = Math.exp(z * standardError);
-    const wald = { low: value / stretch, high: value * stretch };
-    if (standardError === 0) return { value, wald, likelihoodRatio: wald };
-    const options = { held, level, standardError, otherMoves: free === 'both' };
-    const { low, high } = ratioBounds(lives, curve, summit, options);
-    const likelihoodRatio: OpenBounds = {
-      low: low === null ? 0 : Math.exp(low),
-      high: high === null ? null : Math.exp(high),
-    };
-    return { value, wald, likelihoodRatio };
-  };
+  const estimate = (held: 'location' | 'logSpread') =>
+    estimateExp(lives, curve, summit, { held, level, variance: variance[held], free });
   return {
     ok: true,
     lives: lives.length,
@@ -70,6 +56,28 @@ export function fitLogLives(lives: readonly LogLife[], question: Question): LogF
     akaike: 2 * (free === 'both' ? 2 : 1) - 2 * summit.point.value,
     expLocation: estimate('location'),
     expLogSpread: estimate('logSpread'),
+  };
+}
+
+/** Estimate and bounds of what one of the two is the logarithm of. */
+function estimateExp(
+  lives: readonly LogLife[],
+  curve: StandardCurve,
+  summit: Summit,
+  asked: { held: 'location' | 'logSpread'; level: number; variance: number; free: Free },
+): Estimate {
+  const { held, level, free } = asked;
+  const standardError = Math.sqrt(asked.variance);
+  const value = Math.exp(summit[held]);
+  const stretch = Math.exp(normalQuantile((1 + level) / 2) * standardError);
+  const wald = { low: value / stretch, high: value * stretch };
+  if (standardError === 0) return { value, wald, likelihoodRatio: wald };
+  const options = { held, level, standardError, otherMoves: free === 'both' };
+  const { low, high } = ratioBounds(lives, curve, summit, options);
+  return {
+    value,
+    wald,
+    likelihoodRatio: { low: low === null ? 0 : Math.exp(low), high: high === null ? null : Math.exp(high) },
   };
 }
 

@@ -9,6 +9,7 @@ const LIVES = [
   { from: -Infinity, to: 4.4 },
   { from: 4.1, to: 4.6 },
   { from: 5.6, to: 6.4 },
+  { from: 4.5, to: 4.50001 },
 ];
 
 describe.each([

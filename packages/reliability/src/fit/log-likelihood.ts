@@ -11,6 +11,8 @@ export interface LikelihoodPoint {
   byLogSpreadTwice: number;
 }
 
+const NARROW = 1e-4;
+
 /**
  * Log-likelihood of lives under a log-location-scale distribution: density of the distance for a known failure, chance
  * of the range for everything else (Meeker & Escobar 1998, section 2.4 and chapter 8; derivatives by the chain rule
@@ -34,11 +36,13 @@ export function logLikelihood(
   for (const { from, to } of lives) {
     const low = (from - location) / spread;
     const high = (to - location) / spread;
-    if (from === to) {
-      point.value += curve.logDensity(low) - logSpread - from;
+    const middle = (low + high) / 2;
+    // In a narrow range the density does not change, and the difference of two chances would lose its digits.
+    if ((high - low) * Math.max(1, Math.abs(curve.slope(middle))) < NARROW) {
+      point.value += curve.logDensity(middle) - logSpread + (from === to ? -from : Math.log(to - from));
       point.byLogSpread -= 1;
-      addSlope(point, low, curve.slope(low), spread);
-      addBend(point, [low, low], curve.bend(low), spread);
+      addSlope(point, middle, curve.slope(middle), spread);
+      addBend(point, [middle, middle], curve.bend(middle), spread);
     } else addRange(point, curve, low, high, spread);
   }
   return point;
