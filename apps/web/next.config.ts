@@ -12,6 +12,8 @@ const config: NextConfig = {
     '@halfshaft/lifing',
     '@halfshaft/worklog',
   ],
+  // Types are a step of their own in `npm test`; a start need not repeat it.
+  typescript: { ignoreBuildErrors: true },
   // Keeps the build from writing guidance files into the source tree.
   agentRules: false,
 };

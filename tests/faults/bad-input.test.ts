@@ -6,6 +6,7 @@ import { type House, openHouse } from '../support/house';
 import { askDoor } from './ask-door';
 import { BAD_ITINERARIES } from './bad-itineraries';
 import { BAD_REQUESTS, type Cast } from './bad-requests';
+import { BAD_TRANSPORT } from './bad-transport';
 import { askOwner, hashTables } from './table-hashes';
 
 let house: House;
@@ -30,7 +31,7 @@ beforeAll(async () => {
 afterAll(() => house?.close());
 
 describe('what the front door cannot take', () => {
-  it.each(BAD_REQUESTS)('$name: $status, a sentence, nothing changed', async (row) => {
+  it.each([...BAD_REQUESTS, ...BAD_TRANSPORT])('$name: $status, a sentence, nothing changed', async (row) => {
     const before = await hashTables(house.database);
     const told = await askDoor(house.url, row.send(cast));
     expect({ status: told.status, code: told.problem?.code }).toEqual({ status: row.status, code: row.code });

@@ -24,66 +24,24 @@ export interface BadRequest {
   fields?: string[];
 }
 
-const NOT_YOURS = ['does not exist, or it is not yours', 'choose again'];
+export const NOT_YOURS = ['does not exist, or it is not yours', 'choose again'];
 const SIGN_IN_AGAIN = ['sign-in has run out', 'what you typed is kept'];
-const UNREADABLE = ['could not be read', 'Reload the page'];
 
-const CAR = { name: 'Car', drive: 'front', surface: 'gravel', withStarterCards: false };
-const eventOf = (source: unknown, more: object = {}) => ({
+export const CAR = { name: 'Car', drive: 'front', surface: 'gravel', withStarterCards: false };
+export const eventOf = (source: unknown, more: object = {}) => ({
   name: 'Event',
   itinerary: { ...ITINERARY, source, ...more },
 });
 
-const get = (path: string, input: unknown) => `${path}?input=${encodeURIComponent(JSON.stringify(input))}`;
+export const inputInAddress = (path: string, input: unknown) =>
+  `${path}?input=${encodeURIComponent(JSON.stringify(input))}`;
 
 export const BAD_REQUESTS: BadRequest[] = [
-  // Too much
-  {
-    name: 'a paste of 5 MB',
-    send: ({ team }) => ({
-      path: '/trpc/event.create',
-      cookie: team.cookie,
-      body: { teamId: team.teamId, ...eventOf('x'.repeat(5_000_000)) },
-    }),
-    status: 400,
-    code: 'badInput',
-    says: ['larger than 1 MB', 'itinerary table only'],
-    fields: ['itinerary.source'],
-  },
-  {
-    name: 'a body of 9 MB',
-    send: ({ team }) => ({
-      path: '/trpc/event.create',
-      cookie: team.cookie,
-      body: { teamId: team.teamId, ...eventOf('x'.repeat(9_000_000)) },
-    }),
-    status: 413,
-    code: 'tooMuch',
-    says: ['larger than 8 MB', 'Send less'],
-  },
-  {
-    name: 'more actions than one push carries',
-    send: ({ team }) => ({
-      path: '/trpc/work.push',
-      cookie: team.cookie,
-      body: {
-        teamId: team.teamId,
-        eventId: team.eventId,
-        actions: Array.from({ length: 101 }, () =>
-          makeAction({ kind: 'undo', args: { actionId: randomUUID() } }, team.personId),
-        ),
-      },
-    }),
-    status: 400,
-    code: 'badInput',
-    says: ['100'],
-    fields: ['actions'],
-  },
   // Ids
   {
     name: 'an id that never existed',
     send: ({ team }) => ({
-      path: get('/trpc/event.get', { teamId: team.teamId, eventId: randomUUID() }),
+      path: inputInAddress('/trpc/event.get', { teamId: team.teamId, eventId: randomUUID() }),
       method: 'GET',
       cookie: team.cookie,
     }),
@@ -94,7 +52,7 @@ export const BAD_REQUESTS: BadRequest[] = [
   {
     name: 'a malformed id',
     send: ({ team }) => ({
-      path: get('/trpc/event.get', { teamId: team.teamId, eventId: "7'; DROP TABLE event" }),
+      path: inputInAddress('/trpc/event.get', { teamId: team.teamId, eventId: "7'; DROP TABLE event" }),
       method: 'GET',
       cookie: team.cookie,
     }),
@@ -106,7 +64,7 @@ export const BAD_REQUESTS: BadRequest[] = [
   {
     name: 'an id of another team, within one’s own',
     send: ({ team, other }) => ({
-      path: get('/trpc/event.get', { teamId: team.teamId, eventId: other.eventId }),
+      path: inputInAddress('/trpc/event.get', { teamId: team.teamId, eventId: other.eventId }),
       method: 'GET',
       cookie: team.cookie,
     }),
@@ -268,59 +226,5 @@ export const BAD_REQUESTS: BadRequest[] = [
     code: 'badInput',
     says: ['name of the car is missing'],
     fields: ['name'],
-  },
-  // Transport
-  {
-    name: 'an unknown procedure',
-    send: ({ team }) => ({ path: '/trpc/car.explode', cookie: team.cookie, body: {} }),
-    status: 404,
-    code: 'unknown',
-    says: NOT_YOURS,
-  },
-  {
-    name: 'broken JSON',
-    send: ({ team }) => ({ path: '/trpc/car.create', cookie: team.cookie, text: '{"teamId": "' }),
-    status: 400,
-    code: 'badInput',
-    says: UNREADABLE,
-  },
-  {
-    name: 'JSON that is no object',
-    send: ({ team }) => ({ path: '/trpc/car.create', cookie: team.cookie, text: '[1, 2, null]' }),
-    status: 400,
-    code: 'badInput',
-    says: ['expected object'],
-  },
-  {
-    name: 'no body',
-    send: ({ team }) => ({ path: '/trpc/car.create', cookie: team.cookie }),
-    status: 415,
-    code: 'badInput',
-    says: UNREADABLE,
-  },
-  {
-    name: 'a change asked for by GET',
-    send: ({ team }) => ({
-      path: get('/trpc/car.create', { teamId: team.teamId, ...CAR }),
-      method: 'GET',
-      cookie: team.cookie,
-    }),
-    status: 405,
-    code: 'badInput',
-    says: UNREADABLE,
-  },
-  {
-    name: 'a method no procedure has',
-    send: ({ team }) => ({ path: '/trpc/car.create', method: 'DELETE', cookie: team.cookie, body: {} }),
-    status: 405,
-    code: 'badInput',
-    says: UNREADABLE,
-  },
-  {
-    name: 'a question asked by POST',
-    send: ({ team }) => ({ path: '/trpc/car.list', cookie: team.cookie, body: { teamId: team.teamId } }),
-    status: 405,
-    code: 'badInput',
-    says: UNREADABLE,
   },
 ];

@@ -190,6 +190,16 @@ describe('settings', () => {
     }
   });
 
+  it('of the store end with its transaction, before the connection is used again', async () => {
+    const { teamId, owner: founder } = mine;
+    await withTeam(house.store, { teamId, userId: founder.userId }, async ({ db }) => {
+      expect(await settingsOf(db)).toEqual([teamId, '', founder.userId, '']);
+      // Ends the store's transaction under its feet; what is still set now would be set for the next one.
+      await db.$executeRawUnsafe('COMMIT');
+      expect(await settingsOf(db)).toEqual(['', '', '', '']);
+    });
+  });
+
   it('do not pass from one use of a pooled connection to the next', async () => {
     const store = openStore({ pooledUrl: house.database.appUrl, poolSize: 1 });
     const teamIds = (db: TeamTx['db']) =>
@@ -237,4 +247,11 @@ describe('settings', () => {
 async function backendOf(db: TeamTx['db']): Promise<unknown> {
   const rows = await db.$queryRaw<{ pid: number }[]>`SELECT pg_backend_pid() AS pid`;
   return rows[0]?.pid;
+}
+
+async function settingsOf(db: TeamTx['db']): Promise<unknown> {
+  const [row] = await db.$queryRaw<{ settings: string[] }[]>`SELECT ARRAY[
+    current_setting('halfshaft.team'), current_setting('halfshaft.organiser'),
+    current_setting('halfshaft.user'), current_setting('halfshaft.invite')] AS settings`;
+  return row?.settings;
 }

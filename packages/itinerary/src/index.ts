@@ -2,12 +2,30 @@
 
 // Import, checks, and back to text
 export type { ItineraryTableOptions } from './assemble-draft';
+// Amendments
+export { changeInWords } from './changes/change-in-words';
+export type { CompareOptions } from './changes/compare-itineraries';
+export { compareItineraries } from './changes/compare-itineraries';
+export type { IntervalBlock, ItineraryChange } from './changes/itinerary-change';
 export { checkItinerary } from './check-itinerary';
 // Times
 export { DEFAULT_START_INTERVAL_SECONDS, dueAt } from './due-at';
+export { dueAtBySection } from './due-at-by-section';
 // For screens
 export { formatClock, formatDay, formatKilometres } from './format';
 export { itineraryToTable } from './itinerary-to-table';
+// Lateness and penalties
+export type { CheckInWindow } from './lateness/check-in-window';
+export { checkInWindow } from './lateness/check-in-window';
+export type { ControlLateness, LatenessQuestion, TimeRecord } from './lateness/lateness-along';
+export { latenessAlong } from './lateness/lateness-along';
+export type { MinutesToLose } from './lateness/minutes-to-lose';
+export { minutesToLose } from './lateness/minutes-to-lose';
+export type { PenaltyPreset } from './lateness/penalty-presets';
+export { PENALTY_PRESETS } from './lateness/penalty-presets';
+export type { LatenessReset, PenaltyRules } from './lateness/penalty-rules';
+export { DEFAULT_PENALTY_RULES } from './lateness/penalty-rules';
+export { serviceOutAt } from './lateness/service-out-at';
 export { MAX_TABLE_ROWS, MAX_TEXT_CHARACTERS } from './limits';
 export type {
   ConditionName,
@@ -28,7 +46,29 @@ export type {
 } from './model';
 export { parseItineraryTable } from './parse-itinerary-table';
 export type { ParsedItinerary } from './parsed-itinerary';
+export type { PositionsBySection } from './position-in';
+export { positionIn } from './position-in';
 export type { ItineraryProblemCode } from './problem-code';
+// The quick form
+export { itineraryFromLoops } from './quick-form/itinerary-from-loops';
+export type { QuickForm, QuickLoop } from './quick-form/quick-form';
+export { QUICK_ROAD_METRES_PER_HOUR, QUICK_STAGE_METRES_PER_HOUR } from './quick-form/quick-form';
+export { quickFormInWords } from './quick-form/quick-form-in-words';
+// Import of any shape, and mending it cell by cell
+export type { CellEdit } from './reading/edit-itinerary-cell';
+export { editItineraryCell } from './reading/edit-itinerary-cell';
+export { readItinerary } from './reading/read-itinerary';
+export type {
+  ColumnMeaning,
+  ItineraryRead,
+  LeftOutLine,
+  ReadCell,
+  ReadHeading,
+  ReadItineraryOptions,
+  ReadRow,
+  ReadTable,
+} from './reading/read-itinerary-model';
+export { readTableToText } from './reading/read-table-to-text';
 // The way and what is gathered along it
 export type { RouteCounters } from './route-counters';
 export { routeCounters, routeMetresAt } from './route-counters';
@@ -37,4 +77,8 @@ export { segmentsBetween } from './route-segments';
 // Services
 export { sameItinerary } from './same-itinerary';
 export { servicesOf } from './services-of';
+export type { ColumnKey } from './table-columns';
+export { COLUMN_HEADINGS } from './table-columns';
+export type { ActualTime, ActualTimes } from './target-due-at';
+export { targetDueAt } from './target-due-at';
 export { stageStartAt, toWholeMinute } from './whole-minute';

@@ -61,6 +61,8 @@ describe('crewListOutside', () => {
 
   it('a wheel changed on the stage: the nuts again at the next halt', () => {
     const facts = [incident('puncture', at.SS1), done('starter:wheel-change', at.SS1)];
+    const flat = [incident('puncture', at.SS1)];
+    expect(ids({ pointIndex: at.SS1, facts: flat })).toEqual(['wheel-change', 'after-a-puncture']);
     expect(ids({ pointIndex: at.SS1, facts })).toEqual(['after-a-puncture']);
     expect(ids({ pointIndex: 4, facts })).toEqual(['after-a-puncture', 'wheel-nuts-again']);
   });

@@ -8,7 +8,7 @@ const MOST_ROUNDS = 200;
  *
  * @throws RangeError when the two signs do not differ
  * @example
- * findRoot((x) => x * x - 2, 0, 2, 1e-14) // 1.4142135623730951
+ * findRoot((x) => x * x - 2, 0, 2, 1e-14) // 1.41421356237
  */
 export function findRoot(f: (x: number) => number, low: number, high: number, tolerance: number): number {
   let [left, right, atLeft, atRight] = [low, high, f(low), f(high)];

@@ -15,6 +15,11 @@ export function LogDays({ lines }: { lines: readonly LogLine[] }) {
               <time className={styles.clock}>{line.clock}</time>
               <div>
                 <p>{line.sentence}</p>
+                {line.found.map((words) => (
+                  <p key={words} className={styles.found}>
+                    {words}
+                  </p>
+                ))}
                 {line.remarks.map((remark) => (
                   <p key={remark} className={styles.remark}>
                     {remark}

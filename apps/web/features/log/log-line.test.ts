@@ -25,6 +25,7 @@ describe('logLineOf', () => {
       day: 'Sat 13 Jun 2026',
       clock: '08:00',
       sentence: "Kai closed 'Wheel nuts' at Service A.",
+      found: [],
       remarks: ['entered by Mia', 'Mia had it at the time'],
       car: 'Car 14',
       isWaiting: false,

@@ -1,8 +1,10 @@
 import type { EventReplica } from '@halfshaft/contract';
 import { formatClock, formatDay } from '@halfshaft/itinerary';
-import { flagInWords, type LogEntry, type WorkState } from '@halfshaft/worklog';
+import { flagInWords, type LogEntry, type TaskRef, type WorkState } from '@halfshaft/worklog';
 import { sentenceOf } from '../work/entry-sentence';
 import { carNameOf, entryNamesOf } from '../work/names';
+import { readingsInWords } from '../work/reading-in-words';
+import { findingInWords } from '../work/task-in-words';
 import { carOfEntry } from './car-of-entry';
 
 /** A phone's clock may be this far off before anyone need know. */
@@ -16,6 +18,8 @@ export interface LogLine {
   clock: string;
   /** Who did what. */
   sentence: string;
+  /** What was found and measured, a line each. */
+  found: string[];
   /** Who typed it, what stood against it, what the phone's clock said. */
   remarks: string[];
   car: string | null;
@@ -33,6 +37,7 @@ export function logLineOf(entry: LogEntry, replica: EventReplica, state: WorkSta
     day: formatDay(at, timeZone),
     clock: formatClock(at, timeZone),
     sentence: `${sentenceOf({ ...entry, enteredBy: entry.by, flags: [] }, names)}.`,
+    found: foundIn(entry, replica),
     remarks: [
       ...(entry.enteredBy === entry.by ? [] : [`entered by ${names.person(entry.enteredBy)}`]),
       ...entry.flags.map((flag) => flagInWords(flag, names.person, names.reading)),
@@ -41,6 +46,19 @@ export function logLineOf(entry: LogEntry, replica: EventReplica, state: WorkSta
     car: car === null ? null : carNameOf(replica, car),
     isWaiting: entry.serverTime === null,
   };
+}
+
+function foundIn({ body }: LogEntry, replica: EventReplica): string[] {
+  if (body.kind !== 'done') return [];
+  const card = cardBehind(body.task, replica);
+  const measured = readingsInWords(card?.readings ?? [], body.readings);
+  const found = body.findings.map((finding) => findingInWords(finding, card?.looks ?? []));
+  return [...found, measured].filter((line) => line !== '');
+}
+
+function cardBehind({ entryId, source }: TaskRef, { entries }: EventReplica) {
+  const entry = entries.find((each) => each.entryId === entryId);
+  return entry?.cards.find((card) => source.kind === 'card' && card.id === source.cardId);
 }
 
 function deviceRemark({ serverTime, deviceTime }: LogEntry, replica: EventReplica): string[] {

@@ -138,5 +138,9 @@ function describeRoute(itinerary: Itinerary, services: readonly ServiceWindow[])
   const last = itinerary.points.at(-1);
   const end = last?.kind === 'stage' ? last.stageMetres : 0;
   const kilometres = formatKilometres(routeMetresAt(itinerary, itinerary.points.length - 1) + end);
-  return `${stages} stages, ${services.length} services, ${kilometres} km in all`;
+  return `${counted(stages, 'stage')}, ${counted(services.length, 'service')}, ${kilometres} km in all`;
+}
+
+function counted(count: number, one: string): string {
+  return `${count} ${count === 1 ? one : `${one}s`}`;
 }

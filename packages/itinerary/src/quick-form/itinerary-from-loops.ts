@@ -25,7 +25,7 @@ import {
 export function itineraryFromLoops(form: QuickForm): Itinerary {
   const clock = requireForm(form);
   const builder = new Builder(form, clock);
-  form.loops.forEach((loop, index) => builder.addLoop(loop, index === form.loops.length - 1));
+  for (const [index, loop] of form.loops.entries()) builder.addLoop(loop, index === form.loops.length - 1);
   const { timeZone, startIntervalSeconds: intervalSeconds } = form;
   return {
     timeZone,
@@ -52,7 +52,9 @@ class Builder {
   addLoop(loop: QuickLoop, isLast: boolean): void {
     const hasService = loop.serviceMinutes > 0;
     const roads = shares(loop.roadMetres, loop.stages.length + (hasService || isLast ? 1 : 0));
-    loop.stages.forEach(({ name, metres }, index) => this.addStage(name ?? '', metres, roads[index] ?? 0));
+    for (const [index, { name, metres }] of loop.stages.entries()) {
+      this.addStage(name ?? '', metres, roads[index] ?? 0);
+    }
     const home = roads[loop.stages.length] ?? 0;
     if (hasService) this.addService(loop, home, isLast);
     else if (isLast) this.addControl(this.nextId(), 'Finish', ['finish'], home, this.secondsTo(home));

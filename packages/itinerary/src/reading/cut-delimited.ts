@@ -12,6 +12,7 @@ import { writtenDate } from './written-date';
 
 const DELIMITERS = ['\t', ';', ',', '|'];
 const HEADER_SEARCH_ROWS = 60;
+const MAX_COLUMNS = 60;
 /** Fewer known headings than this are taken for no table cut by this delimiter. */
 const HEADINGS_TO_BELIEVE = 3;
 
@@ -23,7 +24,10 @@ type Refusal = Extract<ParsedItinerary, { ok: false }>;
  */
 export function cutDelimited(text: string, near: string): CutTable | Refusal | null {
   const found = DELIMITERS.flatMap((delimiter) => {
-    const headings = findHeadings(splitCells(text, delimiter, HEADER_SEARCH_ROWS).rows);
+    const rows = splitCells(text, delimiter, HEADER_SEARCH_ROWS).rows.map((cells) =>
+      cells.slice(0, MAX_COLUMNS),
+    );
+    const headings = findHeadings(rows);
     return headings && headings.known >= HEADINGS_TO_BELIEVE ? [{ delimiter, ...headings }] : [];
   });
   found.sort((one, other) => other.known - one.known);
@@ -34,6 +38,11 @@ export function cutDelimited(text: string, near: string): CutTable | Refusal | n
   if (openQuoteRow !== null) {
     const message = `A quoted cell in row ${openQuoteRow + 1} never ends. Add the closing double quote or delete the opening one.`;
     return refusal('open-quote', message, openQuoteRow + 1);
+  }
+  const wide = rows.findIndex((cells) => cells.findLastIndex((cell) => cell !== '') >= MAX_COLUMNS);
+  if (wide !== -1) {
+    const message = `Row ${wide + 1} has more than ${MAX_COLUMNS} cells. Paste the itinerary table only.`;
+    return refusal('too-many-cells', message, wide + 1);
   }
   return nameBlankHeadings(arrange(rows, best, near));
 }

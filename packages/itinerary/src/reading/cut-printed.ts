@@ -1,27 +1,18 @@
-import { rolesOf } from '../control-roles';
 import { MAX_TABLE_ROWS } from '../limits';
 import { type ParsedItinerary, refusal, severityOf } from '../parsed-itinerary';
 import { COLUMN_HEADINGS, NECESSARY_COLUMNS } from '../table-columns';
 import { checkFigureCounts } from './check-figure-counts';
-import { opensLegAbove, saysMiles, tooManyRows } from './cut-delimited';
-import { foldWords } from './fold-words';
+import { saysMiles, tooManyRows } from './cut-delimited';
 import { type FigureHabits, type PrintedRowKind, placeFigures } from './place-figures';
-import { type PrintedColumn, type PrintedHeader, PUBLISHED_COLUMNS, printedHeader } from './printed-header';
+import { type PrintedColumn, PUBLISHED_COLUMNS } from './printed-header';
 import { figureKind, type PrintedLine, printedLine } from './printed-words';
 import type { CutTable } from './read-itinerary-model';
-import { isTotalTitle, legOf, sectionOf } from './row-words';
+import { isTotalTitle } from './row-words';
+import { LineSorter } from './sort-lines';
 import { spreadMarginSections } from './spread-margin-sections';
 import { joinWrapped, mayBeWrapped } from './wrapped-name';
-import { writtenDate } from './written-date';
 
 type Refusal = Extract<ParsedItinerary, { ok: false }>;
-const PAGE_NUMBER = /^(?:page|seite|pagina|p|s) \d{1,3}(?: (?:of|von|de|sur|di|\d{1,3}))* ?\d{0,3}$/;
-
-/** A line of the text with what it is. */
-type Sorted =
-  | { what: 'row'; line: PrintedLine; sourceRow: number }
-  | { what: 'words'; text: string; sourceRow: number }
-  | { what: 'loose'; text: string; start: number; sourceRow: number };
 
 /**
  * Cuts text copied from a PDF into the cells of a table: columns parted by runs of spaces or by single ones, names that
@@ -30,7 +21,6 @@ type Sorted =
 export function cutPrinted(text: string, near: string): CutTable | Refusal {
   const lines = text
     .replace(/^\uFEFF/, '')
-    .replace(/\f/g, '\n')
     .split(/\r\n|\r|\n/)
     .map((line) =>
       line
@@ -49,97 +39,6 @@ function noTable(): Refusal {
   const headings = NECESSARY_COLUMNS.map((key) => COLUMN_HEADINGS[key]).join(', ');
   const message = `No line names the columns, and no rows of controls and stages were found. Put these headings above the table: ${headings}.`;
   return refusal('header-missing', message, 1);
-}
-
-/** Says of each line what it is. */
-class LineSorter {
-  readonly sorted: Sorted[] = [];
-  readonly leftOut: CutTable['leftOut'] = [];
-  readonly titles: string[] = [];
-  header: PrintedHeader | null = null;
-  headingRow: number | null = null;
-
-  constructor(
-    private readonly lines: readonly string[],
-    private readonly near: string,
-  ) {
-    const headers = this.lines.map((line, index) => printedHeader(line, this.lines[index + 1] ?? ''));
-    const first = headers.findIndex((header) => header !== null);
-    this.header = headers[first] ?? null;
-    this.headingRow = first === -1 ? null : first + 1;
-    const firstRow = this.lines.findIndex((line) => printedLine(line).code !== '');
-    const tableStart = first === -1 ? firstRow : Math.min(first, firstRow === -1 ? first : firstRow);
-    for (let index = 0; index < this.lines.length; index += 1) {
-      const header = headers[index];
-      if (!header) this.sort(index, index < tableStart);
-      else {
-        if (index !== first) this.leaveOut(index, 'repeatedHeadings');
-        index += header.span - 1;
-      }
-    }
-  }
-
-  private sort(index: number, isAbove: boolean): void {
-    const line = this.lines[index] ?? '';
-    const text = line.trim().replace(/ +/g, ' ');
-    if (text === '') return;
-    const sourceRow = index + 1;
-    const row = printedLine(line);
-    if (/^[-=_–—.\s|]{3,}$/.test(text)) this.leaveOut(index, 'ruler');
-    else if (row.code !== '' && (row.figures.length > 0 || !isAbove))
-      this.sorted.push({ what: 'row', line: row, sourceRow });
-    else if (isAbove) {
-      if (opensLegAbove(text, this.near)) this.sorted.push({ what: 'words', text, sourceRow });
-      else {
-        this.titles.push(text);
-        this.leaveOut(index, 'aboveTable');
-      }
-    } else if (this.isPageLine(text)) this.leaveOut(index, 'pageLine');
-    else if (isTotalTitle(row.name)) this.sorted.push({ what: 'row', line: row, sourceRow });
-    else if (this.isHeadingOfPart(text)) this.sorted.push({ what: 'words', text, sourceRow });
-    else if (isRowWithoutCode(row)) this.sorted.push({ what: 'row', line: row, sourceRow });
-    else
-      this.sorted.push({
-        what: 'loose',
-        text,
-        start: line.length - line.trimStart().length,
-        sourceRow,
-      });
-  }
-
-  private isHeadingOfPart(text: string): boolean {
-    if (legOf(text) || sectionOf(text) !== null) return true;
-    const date = writtenDate(text, this.near);
-    return date !== null && date !== 'malformed' && date.rest === '';
-  }
-
-  /** A line that stands above the table on the first page too, a page number, or one with figures that comes again. */
-  private isPageLine(text: string): boolean {
-    const pattern = patternOf(text);
-    if (this.titles.some((title) => patternOf(title) === pattern) || PAGE_NUMBER.test(foldWords(text)))
-      return true;
-    const isTelling = /\d/.test(text) || text.length > 40;
-    return (
-      isTelling &&
-      printedLine(text).figures.length < 2 &&
-      this.lines.filter((line) => patternOf(line) === pattern).length > 1
-    );
-  }
-
-  private leaveOut(index: number, why: CutTable['leftOut'][number]['why']): void {
-    this.leftOut.push({ sourceRow: index + 1, text: (this.lines[index] ?? '').trim(), why });
-  }
-}
-
-function patternOf(line: string): string {
-  return foldWords(line).replace(/\d+/g, '0');
-}
-
-/** A halt printed without a code, or a row whose code is spoilt: in doubt a row, so that it is reported and not lost. */
-function isRowWithoutCode({ name, figures }: PrintedLine): boolean {
-  const telling = figures.filter((figure) => figure.kind !== 'integer' && figure.kind !== 'dash').length;
-  const isHalt = rolesOf(name).roles.length > 0 || /^refuel/i.test(name);
-  return telling >= 2 || (telling === 1 && (isHalt || /^\p{L}{1,4} ?\d{1,3}[A-Z]{0,2}\b/u.test(name)));
 }
 
 /** Puts sorted lines into the cells of one table. */

@@ -35,11 +35,16 @@ export function findHeadings(rows: readonly string[][]): FoundHeadings | null {
     if (below && mayBeHeadings(cells) && mayBeHeadings(below)) {
       const pair = found(row, 2, mergedChoices(cells, below), [cells, below]);
       const either = Math.max(single.known, singles[row + 1]?.known ?? 0);
-      if (pair.known > either || (isUnits(below) && pair.known >= either)) candidate = pair;
+      const isTelling = isUnits(below) || unitsIn(pair) > unitsIn(singles[row + 1]);
+      if (pair.known > either || (isTelling && pair.known === either)) candidate = pair;
     }
     if (candidate.known > (best?.known ?? 0)) best = candidate;
   });
   return best;
+}
+
+function unitsIn(headings: FoundHeadings | undefined): number {
+  return headings?.headings.filter((heading) => heading.unit !== null).length ?? 0;
 }
 
 /** A second heading row that only names units: `(km)`, `(h:mm)`. */
@@ -62,7 +67,12 @@ function mergedChoices(upper: readonly string[], lower: readonly string[]): stri
     const [above, below] = [upper[column] ?? '', lower[column] ?? ''];
     if (above !== '') merged = above;
     const joined = (one: string) => [one, below].filter((text) => text !== '').join(' ');
-    return below === '' ? [above] : [joined(above), joined(merged), below, above];
+    if (below === '') return [above];
+    // A unit that stands in the merged cell holds for all columns below it.
+    const isSameColumn = headingMeaning(joined(merged)).key === headingMeaning(below).key;
+    return above === '' && isSameColumn
+      ? [joined(merged), below]
+      : [joined(above), joined(merged), below, above];
   });
 }
 

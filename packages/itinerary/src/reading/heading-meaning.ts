@@ -34,17 +34,7 @@ const WIDER: Readonly<Partial<Record<ColumnKey, readonly string[]>>> = {
     'location and stage name',
     'location control',
   ],
-  stageKm: [
-    'wp',
-    'sp',
-    'es',
-    'ps',
-    'special stages',
-    'wertungsprufung',
-    'sonderprufung',
-    'ss stage',
-    'competitive',
-  ],
+  stageKm: ['wp', 'sp', 'es', 'ps', 'special stages', 'wertungsprufung', 'sonderprufung', 'competitive'],
   roadKm: [
     'verbindung',
     'verbindungsetappe',
@@ -56,7 +46,7 @@ const WIDER: Readonly<Partial<Record<ColumnKey, readonly string[]>>> = {
     'road link',
     'transport',
   ],
-  totalKm: ['gesamt', 'totale', 'totaux', 'section total', 'ss road', 'sum'],
+  totalKm: ['gesamt', 'totale', 'totaux', 'section total', 'sum'],
   target: [
     'sollzeit',
     'fahrzeit',

@@ -19,13 +19,14 @@ export interface PrintedHeader {
 }
 
 const HEADINGS_TO_BELIEVE = 4;
+const LONGEST_LINE = 1000;
 
 /**
  * The headings in a line of text copied from a PDF, or in two lines one under the other; null when it holds none.
  * Between single spaces the longest words that mean a column are taken, from the left.
  */
 export function printedHeader(line: string, below: string): PrintedHeader | null {
-  if (!mayBeHeadings(line)) return null;
+  if (line.length > LONGEST_LINE || below.length > LONGEST_LINE || !mayBeHeadings(line)) return null;
   const pieces = piecesOf(line);
   const hasColumns = pieces.length >= HEADINGS_TO_BELIEVE;
   const single = hasColumns

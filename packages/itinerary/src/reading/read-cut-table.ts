@@ -15,26 +15,35 @@ export function readCutTable(cut: CutTable, options: ReadItineraryOptions): Itin
 }
 
 function besideCells(cut: CutTable, problems: readonly ItineraryProblem[]): ReadTable {
-  const isAt = (row: number | null, column: number | null) => (problem: ItineraryProblem) =>
-    problem.row === row && problem.column === column;
-  const rowsThere = new Set<number | null>([cut.headingRow, ...cut.rows.map((row) => row.sourceRow)]);
-  const isElsewhere = (problem: ItineraryProblem) =>
-    problem.row === null ||
-    !rowsThere.has(problem.row) ||
-    (problem.row === cut.headingRow && problem.column === null);
+  const byPlace = new Map<string, ItineraryProblem[]>();
+  const rowsThere = new Set(cut.rows.map((row) => row.sourceRow));
+  for (const problem of problems) {
+    const place = placeOf(problem, cut.headingRow, rowsThere);
+    const there = byPlace.get(place);
+    if (there) there.push(problem);
+    else byPlace.set(place, [problem]);
+  }
+  const at = (place: string) => byPlace.get(place) ?? [];
   return {
     shape: cut.shape,
     headingRow: cut.headingRow,
-    headings: cut.headings.map((heading, index) => ({
-      ...heading,
-      problems: cut.headingRow === null ? [] : problems.filter(isAt(cut.headingRow, index + 1)),
-    })),
+    headings: cut.headings.map((heading, index) => ({ ...heading, problems: at(`heading ${index + 1}`) })),
     rows: cut.rows.map(({ sourceRow, cells }) => ({
       sourceRow,
-      cells: cells.map((text, index) => ({ text, problems: problems.filter(isAt(sourceRow, index + 1)) })),
-      problems: problems.filter(isAt(sourceRow, null)),
+      cells: cells.map((text, index) => ({ text, problems: at(`${sourceRow} ${index + 1}`) })),
+      problems: at(`${sourceRow}`),
     })),
     leftOut: cut.leftOut,
-    problems: problems.filter(isElsewhere),
+    problems: at('whole'),
   };
+}
+
+function placeOf(
+  { row, column }: ItineraryProblem,
+  headingRow: number | null,
+  rowsThere: ReadonlySet<number>,
+): string {
+  if (row !== null && row === headingRow && column !== null) return `heading ${column}`;
+  if (row === null || !rowsThere.has(row)) return 'whole';
+  return column === null ? `${row}` : `${row} ${column}`;
 }

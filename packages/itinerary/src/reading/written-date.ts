@@ -31,6 +31,8 @@ const numberOf = (names: readonly string[]): ReadonlyMap<string, number> =>
 const MONTH_NUMBER = numberOf(MONTHS);
 const WEEKDAY_NUMBER = numberOf(WEEKDAYS);
 
+/** A longer line is a paragraph, whatever it holds. */
+const LONGEST_LINE = 300;
 const ENGLISH_WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
 export interface WrittenDate {
@@ -59,6 +61,7 @@ interface Found {
  * writtenDate('Fr. 12.06.', '2026-06-12') // { date: '2026-06-12', otherWeekday: null, hasWeekday: true, rest: '' }
  */
 export function writtenDate(line: string, near: string): WrittenDate | null | 'malformed' {
+  if (line.length > LONGEST_LINE) return null;
   const found = inFigures(line, near) ?? inWords(line, near);
   if (!found) return null;
   const dates = found.dates.filter(isCalendarDate);

@@ -29,7 +29,7 @@ interface FigureCell {
 
 /** Writes one wrong character into one figure of a row: another digit, a letter, one digit more or less. */
 export function changeFigure(shape: ItineraryShape, next: (below: number) => number) {
-  const lines = shape.text.split(/(?<=[\n\f])/);
+  const lines = shape.text.split(/(?<=\n)/);
   const cells = figureCells(shape).filter((cell) => (lines[cell.line] ?? '').includes(cell.text));
   const cell = cells[next(cells.length)];
   if (!cell) throw new RangeError(`changeFigure: “${shape.title}” has no figures`);

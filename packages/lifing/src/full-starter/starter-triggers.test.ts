@@ -52,14 +52,14 @@ describe('starterTriggers', () => {
   );
 
   it.each(EVERY_SET)(
-    '%s drive on %s: whatever no counter brings up, a trigger or the crew does',
+    '%s drive on %s: whatever no counter brings up, a trigger does, but for fuel',
     (drive, surface) => {
-      const called_ = new Set(starterTriggers(drive, surface).flatMap(called));
+      const calledFor = new Set(starterTriggers(drive, surface).flatMap(called));
       const silent = fullStarterCards(drive, surface)
         .filter((card) => JSON.stringify(card.intervals) === JSON.stringify(ONLY_WHEN_CALLED))
-        .filter((card) => !called_.has(card.id));
-      // Both are begun by a person: fuel is reckoned in "Hear the crew", a wheel is changed where the tyre went flat.
-      expect(silent.map((card) => card.id)).toEqual(['starter:wheel-change', 'starter:refuel']);
+        .filter((card) => !calledFor.has(card.id));
+      // Begun by a person: fuel is reckoned in "Hear the crew".
+      expect(silent.map((card) => card.id)).toEqual(['starter:refuel']);
     },
   );
 

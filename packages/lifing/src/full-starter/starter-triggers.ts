@@ -17,7 +17,19 @@ const TAKES_WHEELS_OFF = [
   'hub-play',
   'wheel-change',
 ];
-const NEW_PARTS = ['front-pads', 'rear-pads', 'aux-belt', 'hubs', 'driveshafts', 'dampers', 'timing-belt'];
+/** Jobs that leave something new behind, which settles or weeps in its first stage. */
+const NEW_PARTS = [
+  'front-pads',
+  'rear-pads',
+  'oil-and-filter',
+  'spark-plugs',
+  'gearbox-oil-change',
+  'differential-oil-change',
+  'hubs',
+  'driveshafts',
+  'dampers',
+  'timing-belt',
+];
 
 /**
  * What calls for cards of `fullStarterCards` beside their intervals. Every call returns fresh objects; cards that the
@@ -49,7 +61,7 @@ function incidentTriggers(ids: Ids): Trigger[] {
     incident('ford', ['ford'], ['after-a-ford']),
     // Water finds its way in by the second one.
     incident('second-ford', ['ford'], ['throttle', 'differential-oil', 'hub-play'], 2),
-    incident('puncture', ['puncture'], ['after-a-puncture']),
+    incident('puncture', ['puncture'], ['wheel-change', 'after-a-puncture']),
     incident('ran-hot', ['hot'], ['cooling-pressure-test']),
     incident('soft-pedal', ['softPedal'], ['bleed-brakes']),
     incident('electrics', ['electrics'], ['charge-with-lamps', 'loom-and-faults']),

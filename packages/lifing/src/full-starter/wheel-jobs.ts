@@ -13,8 +13,8 @@ export function wheelJobs(surface: Surface): JobCard[] {
     tyreTemperatures(),
     ...(surface === 'snow' ? [] : [otherTyres('wet-tyres', 'Tyres for the wet: fit')]),
     ...(surface === 'snow' ? [] : [otherTyres('dry-tyres', 'Tyres for the dry: fit again')]),
-    punctureLook(),
     wheelChange(),
+    punctureLook(),
     nutsAgain(),
     pressuresBeforeStage(),
   ];

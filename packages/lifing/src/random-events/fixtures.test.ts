@@ -23,7 +23,9 @@ describe('the random events of the other tests', () => {
   );
 
   it('count engine seconds, and some have some', () => {
-    const seconds = answers.flatMap((each) => each.limits).filter((limit) => limit.startsWith('engineSeconds'));
+    const seconds = answers
+      .flatMap((each) => each.limits)
+      .filter((limit) => limit.startsWith('engineSeconds'));
     expect(seconds.length).toBeGreaterThan(100);
     expect(new Set(seconds.map((limit) => limit.split(' ')[3])).size).toBeGreaterThan(50);
   });

@@ -21,7 +21,13 @@ const ids = fc.subarray(IDS, { minLength: 1, maxLength: 2 });
 
 /** Places are drawn as shares of the way, since the event they belong to is drawn at the same time. */
 const share = fc.integer({ min: 0, max: 999 });
-type Drawn = { kind: Fact['kind']; code: 'off' | 'ford'; cardId: string; share: number; later: number | null };
+type Drawn = {
+  kind: Fact['kind'];
+  code: 'off' | 'ford';
+  cardId: string;
+  share: number;
+  later: number | null;
+};
 const drawnFact: fc.Arbitrary<Drawn> = fc.record({
   kind: fc.constantFrom<Fact['kind']>('incident', 'incident', 'done', 'done', 'fitted', 'temporaryRepair'),
   code: fc.constantFrom('off' as const, 'ford' as const),
@@ -46,7 +52,10 @@ const trigger: fc.Arbitrary<Trigger> = fc.oneof(
     where: fc.constantFrom('service' as const, 'service' as const, 'firstHalt' as const),
   }),
   fc
-    .record({ order: fc.shuffledSubarray(IDS, { minLength: 2, maxLength: 4 }), least: fc.constantFrom(1, 500, 900) })
+    .record({
+      order: fc.shuffledSubarray(IDS, { minLength: 2, maxLength: 4 }),
+      least: fc.constantFrom(1, 500, 900),
+    })
     .chain(({ order, least }) =>
       fc.record({
         kind: fc.constant('nextConditions' as const),

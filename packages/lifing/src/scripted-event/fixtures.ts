@@ -128,11 +128,8 @@ export function playEvent(): Fact[] {
     alsoDone.forEach(done);
     // Twice: what is done makes other work due (wheels off, then nuts).
     for (const _round of [1, 2]) {
-      judgedAt(serviceIndex, log)
-        .filter((verdict) => verdict.verdict === 'doNow' && !leftOut.includes(verdict.cardId))
-        .forEach((verdict) => {
-          done(verdict.cardId);
-        });
+      const due = judgedAt(serviceIndex, log).filter(({ verdict }) => verdict === 'doNow');
+      for (const { cardId } of due) if (!leftOut.includes(cardId)) done(cardId);
     }
     if (repair !== undefined) log.push(repair);
   });

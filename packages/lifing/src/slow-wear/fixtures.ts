@@ -72,9 +72,11 @@ export function driveSlowly(question: CardQuestion): Wear[] {
       roadSeconds = to.firstCarAt - end;
     }
     const inService =
-      from.kind === 'control' && from.roles.some((role) => role === 'serviceIn' || role === 'remoteServiceIn');
+      from.kind === 'control' &&
+      from.roles.some((role) => role === 'serviceIn' || role === 'remoteServiceIn');
     const overnight = to.leg !== from.leg;
-    if (!inService && !overnight) for (let second = 0; second < roadSeconds; second += 1) engineSeconds += 1000;
+    if (!inService && !overnight)
+      for (let second = 0; second < roadSeconds; second += 1) engineSeconds += 1000;
     if (to.kind === 'control') for (let metre = 0; metre < to.roadMetres; metre += 1) totalMetres += 1000;
     if (overnight) days += 1000;
     if (isChance(index)) serviceCount += 1000;
@@ -95,8 +97,7 @@ function slowMultiplier({ card, runs, plannedConditions }: CardQuestion, stageId
     excesses.push((level / 1000) * (factor - 1000));
   }
   if (excesses.length === 0) return 1000;
-  const total =
-    card.combineConditions === 'sum' ? excesses.reduce((a, b) => a + b) : Math.max(...excesses);
+  const total = card.combineConditions === 'sum' ? excesses.reduce((a, b) => a + b) : Math.max(...excesses);
   // Levels times factors have three decimals: put right what the division left behind the third.
   const exact = Math.round(total * 1000) / 1000;
   return Math.max(250, Math.min(3000, Math.floor(1000 + exact + 0.5)));

@@ -58,7 +58,7 @@ function chanceOfCount(most: number, logW: number): number {
   return within / all;
 }
 
-const SLICES = 400;
+const SLICES = 160;
 
 /**
  * The chance that the product of gamma variables of shapes n and n − 1 is at most w: the second's chance averaged over

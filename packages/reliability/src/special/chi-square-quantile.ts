@@ -6,7 +6,7 @@ import { incompleteGammaQuantile } from './incomplete-gamma-quantile';
  *
  * @throws RangeError when the chance is not between 0 and 1 or the degrees of freedom are not above 0
  * @example
- * chiSquareQuantile(0.95, 10) // 18.307038053275146
+ * chiSquareQuantile(0.95, 10) // 18.3070380533
  */
 export function chiSquareQuantile(chance: number, degreesOfFreedom: number): number {
   return 2 * incompleteGammaQuantile(degreesOfFreedom / 2, chance, 'lower');

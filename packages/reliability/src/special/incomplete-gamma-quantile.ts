@@ -10,7 +10,7 @@ import { incompleteGamma } from './incomplete-gamma';
  * @param tail which side of x the chance lies on
  * @throws RangeError when shape is not above 0 or the chance is not between 0 and 1
  * @example
- * incompleteGammaQuantile(1, 0.5, 'lower') // 0.6931471805599453, the logarithm of 2
+ * incompleteGammaQuantile(1, 0.5, 'lower') // 0.69314718056, the logarithm of 2
  */
 export function incompleteGammaQuantile(shape: number, chance: number, tail: 'lower' | 'upper'): number {
   requireNumber('incompleteGammaQuantile', 'shape', shape, 'positive');

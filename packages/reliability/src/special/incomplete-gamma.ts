@@ -25,7 +25,7 @@ const MOST_TERMS = 100_000;
  *
  * @throws RangeError when shape is not above 0 or x is negative
  * @example
- * incompleteGamma(1, 2).upper // 0.1353352832366127, which is exp(-2)
+ * incompleteGamma(1, 2).upper // 0.135335283237, which is exp(-2)
  */
 export function incompleteGamma(shape: number, x: number): IncompleteGamma {
   requireNumber('incompleteGamma', 'shape', shape, 'positive');

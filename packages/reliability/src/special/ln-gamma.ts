@@ -13,7 +13,7 @@ const SERIES_FROM = 10;
  *
  * @throws RangeError when x is not above 0
  * @example
- * lnGamma(5) // 3.1780538303479458, the logarithm of 24
+ * lnGamma(5) // 3.17805383035, the logarithm of 24
  */
 export function lnGamma(x: number): number {
   requireNumber('lnGamma', 'x', x, 'positive');

