@@ -70,7 +70,7 @@ try {
     `Beside it: a bare Fastify route that sends the same ${statements.length} statements in the same transaction through pg,`,
   );
   console.log(
-    `without sign-in, checks, rules or answers in words. Median of ${ROUNDS} rounds of ${CLAIMS_A_ROUND}.`,
+    `those of the session first, but without signed cookies, checks, rules or answers in words. Median of ${ROUNDS} rounds of ${CLAIMS_A_ROUND}.`,
   );
   for (const concurrency of CONCURRENCIES) {
     const api: number[] = [];

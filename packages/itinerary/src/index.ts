@@ -17,8 +17,9 @@ export { itineraryToTable } from './itinerary-to-table';
 // Lateness and penalties
 export type { CheckInWindow } from './lateness/check-in-window';
 export { checkInWindow } from './lateness/check-in-window';
-export type { ControlLateness, LatenessQuestion, TimeRecord } from './lateness/lateness-along';
+export type { ControlLateness } from './lateness/lateness-along';
 export { latenessAlong } from './lateness/lateness-along';
+export type { LatenessQuestion, TimeRecord } from './lateness/lateness-question';
 export type { MinutesToLose } from './lateness/minutes-to-lose';
 export { minutesToLose } from './lateness/minutes-to-lose';
 export type { PenaltyPreset } from './lateness/penalty-presets';

@@ -1,32 +1,10 @@
-import { dueAtBySection } from '../due-at-by-section';
-import type { ControlId, ControlPoint, EpochSeconds, Itinerary, Point } from '../model';
-import type { PositionsBySection } from '../position-in';
+import type { ControlId, ControlPoint, EpochSeconds } from '../model';
 import { requirePoint } from '../require-way';
-import { type ActualTime, targetDueAt } from '../target-due-at';
-import { timedBefore } from '../timed-before';
 import { toWholeMinute } from '../whole-minute';
+import { dueAtControl, earliestAtControl, isEarlyAllowed, leavesService } from './due-at-control';
+import type { LatenessQuestion, TimeRecord } from './lateness-question';
 import { isMainControl, isWayOut, resetAt } from './lateness-resets';
 import type { PenaltyRules } from './penalty-rules';
-
-/** What was written at a control, or the start (and finish) of a stage. */
-export interface TimeRecord {
-  pointIndex: number;
-  /** At a control what it wrote, at a stage its start. */
-  writtenAt: EpochSeconds;
-  /** At a stage, its flying finish. */
-  finishedAt?: EpochSeconds | null;
-  /** Of the minutes lost on the way here, those the event cost: a delayed stage, a queue, a closed road. */
-  heldMinutes?: number;
-}
-
-export interface LatenessQuestion {
-  itinerary: Itinerary;
-  /** Start positions by the section they hold from. */
-  positions: PositionsBySection;
-  rules: PenaltyRules;
-  /** In any order; a control without a record is one the car has not been written at yet. */
-  records: readonly TimeRecord[];
-}
 
 /** One control as it was passed. All minutes are whole and not below 0. */
 export interface ControlLateness {
@@ -169,66 +147,4 @@ function penaltyOf(
 /** Whole minutes of a length of time; nothing where it is below 0. */
 function minutes(seconds: number): number {
   return Math.max(0, Math.floor(seconds / 60));
-}
-
-function dueAtControl(question: LatenessQuestion, point: ControlPoint, index: number): EpochSeconds {
-  const { itinerary, rules, positions } = question;
-  const planned = toWholeMinute(dueAtBySection(itinerary, index, positions));
-  const before = recordBefore(question, index);
-  // Order and interval are set anew: the new timetable counts, and what was lost before is no debt to it.
-  if (!before || point.roles.includes('regroupOut') || before.point.leg !== point.leg)
-    return Math.max(planned, before?.at ?? planned);
-  if (leavesService(point) && rules.serviceOut === 'asPlanned') return Math.max(planned, before.at);
-  const byTarget = rules.timing === 'target' ? targetDueAt(itinerary, index, actualsOf(question)) : null;
-  if (byTarget !== null) return byTarget;
-  const plannedBefore = toWholeMinute(dueAtBySection(itinerary, before.index, positions));
-  return planned + Math.max(0, before.at - plannedBefore);
-}
-
-function earliestAtControl(
-  question: LatenessQuestion,
-  point: ControlPoint,
-  index: number,
-  dueAt: EpochSeconds,
-): EpochSeconds {
-  const { itinerary, rules, positions } = question;
-  if (isEarlyAllowed(point, rules)) return Number.NEGATIVE_INFINITY;
-  const planned = Math.min(dueAt, toWholeMinute(dueAtBySection(itinerary, index, positions)));
-  const before = recordBefore(question, index);
-  if (!before) return dueAt;
-  if (leavesService(point)) return rules.serviceTimeMayBeGivenUp ? Math.max(planned, before.at) : dueAt;
-  if (rules.makeUpFloorPerMille === null) return dueAt;
-  const least = toWholeMinute(((point.allowedSeconds ?? 0) * rules.makeUpFloorPerMille) / 1000);
-  return Math.min(dueAt, Math.max(planned, before.at + least));
-}
-
-function isEarlyAllowed(point: ControlPoint, rules: PenaltyRules): boolean {
-  return point.roles.some((role) => rules.earlyAllowedAt.includes(role));
-}
-
-function leavesService(point: ControlPoint): boolean {
-  return point.roles.includes('serviceOut') || point.roles.includes('remoteServiceOut');
-}
-
-/** The last timed point before that has a record: the one a target time counts from, if it has one. */
-function recordBefore(
-  question: LatenessQuestion,
-  index: number,
-): { index: number; point: Point; at: EpochSeconds } | null {
-  const { itinerary, records } = question;
-  for (let before = timedBefore(itinerary, index); before !== null; before = timedBefore(itinerary, before)) {
-    const record = records.find((one) => one.pointIndex === before);
-    const point = itinerary.points[before];
-    if (record && point) return { index: before, point, at: toWholeMinute(record.writtenAt) };
-  }
-  return null;
-}
-
-function actualsOf({ itinerary, records }: LatenessQuestion): Map<string, ActualTime> {
-  return new Map(
-    records.flatMap(({ pointIndex, writtenAt, finishedAt }) => {
-      const point = itinerary.points[pointIndex];
-      return point ? [[point.id, { at: writtenAt, finishedAt: finishedAt ?? null }] as const] : [];
-    }),
-  );
 }

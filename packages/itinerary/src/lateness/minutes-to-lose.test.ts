@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { goodItinerary, TWO_LEGS } from '../fixtures';
-import type { TimeRecord } from './lateness-along';
+import type { TimeRecord } from './lateness-question';
 import { minutesToLose } from './minutes-to-lose';
 import { DEFAULT_PENALTY_RULES, type PenaltyRules } from './penalty-rules';
 

@@ -1,5 +1,6 @@
 import type { ControlId } from '../model';
-import { type LatenessQuestion, latenessAlong } from './lateness-along';
+import { latenessAlong } from './lateness-along';
+import type { LatenessQuestion } from './lateness-question';
 import { resetAt } from './lateness-resets';
 import type { LatenessReset } from './penalty-rules';
 

@@ -143,20 +143,20 @@ function requireForm(form: QuickForm): WallClock {
   const clock = readWallClock(form.firstCarAt);
   if (!clock)
     throw new RangeError(`itineraryFromLoops: “${form.firstCarAt}” is no time of day written HH:MM`);
-  const require = (name: string, value: number, least: number) => {
+  const demand = (name: string, value: number, least: number) => {
     if (!Number.isSafeInteger(value) || value < least) {
       throw new RangeError(`itineraryFromLoops: ${name} is a whole number from ${least}, not ${value}`);
     }
   };
-  require('startIntervalSeconds', form.startIntervalSeconds, 1);
-  require('gapSeconds', form.gapSeconds, 0);
-  require('roadSpeedMetresPerHour', form.roadSpeedMetresPerHour ?? QUICK_ROAD_METRES_PER_HOUR, 1000);
-  require('the number of stages', form.loops.flatMap((loop) => loop.stages).length, 1);
+  demand('startIntervalSeconds', form.startIntervalSeconds, 1);
+  demand('gapSeconds', form.gapSeconds, 0);
+  demand('roadSpeedMetresPerHour', form.roadSpeedMetresPerHour ?? QUICK_ROAD_METRES_PER_HOUR, 1000);
+  demand('the number of stages', form.loops.flatMap((loop) => loop.stages).length, 1);
   for (const loop of form.loops) {
-    require('the number of stages in a loop', loop.stages.length, 1);
-    require('roadMetres', loop.roadMetres, 0);
-    require('serviceMinutes', loop.serviceMinutes, 0);
-    for (const stage of loop.stages) require('the metres of a stage', stage.metres, 1);
+    demand('the number of stages in a loop', loop.stages.length, 1);
+    demand('roadMetres', loop.roadMetres, 0);
+    demand('serviceMinutes', loop.serviceMinutes, 0);
+    for (const stage of loop.stages) demand('the metres of a stage', stage.metres, 1);
   }
   return clock;
 }

@@ -7,7 +7,7 @@ import { type FoundHeadings, findHeadings } from './find-headings';
 import { mendSplitDecimals } from './mend-split-decimals';
 import { nameBlankHeadings } from './name-blank-headings';
 import type { CutTable } from './read-itinerary-model';
-import { legOf } from './row-words';
+import { legOf, sectionOf } from './row-words';
 import { writtenDate } from './written-date';
 
 const DELIMITERS = ['\t', ';', ',', '|'];
@@ -111,11 +111,11 @@ function whyLeftOut(
   return known || (findHeadings([[...cells]])?.known ?? 0) >= HEADINGS_TO_BELIEVE ? 'repeatedHeadings' : null;
 }
 
-/** Some itineraries print the leg above its table. Other lines up there are titles, whatever dates they hold. */
+/** Some itineraries print leg and section above their table. Other lines up there are titles, whatever dates they hold. */
 export function opensLegAbove(line: string, near: string): boolean {
   const date = writtenDate(line, near);
   if (date === 'malformed') return false;
-  if (date?.hasWeekday && date.rest === '') return true;
+  if (sectionOf(line) !== null || (date?.hasWeekday && date.rest === '')) return true;
   return legOf(line) !== null && (date !== null || line.length <= 30);
 }
 

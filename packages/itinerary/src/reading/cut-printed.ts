@@ -3,9 +3,10 @@ import { type ParsedItinerary, refusal, severityOf } from '../parsed-itinerary';
 import { COLUMN_HEADINGS, NECESSARY_COLUMNS } from '../table-columns';
 import { checkFigureCounts } from './check-figure-counts';
 import { saysMiles, tooManyRows } from './cut-delimited';
+import { joinCellLines } from './join-cell-lines';
 import { type FigureHabits, type PrintedRowKind, placeFigures } from './place-figures';
 import { type PrintedColumn, PUBLISHED_COLUMNS } from './printed-header';
-import { figureKind, type PrintedLine, printedLine } from './printed-words';
+import { figureKind, type PrintedLine } from './printed-words';
 import type { CutTable } from './read-itinerary-model';
 import { isTotalTitle } from './row-words';
 import { LineSorter } from './sort-lines';
@@ -29,10 +30,15 @@ export function cutPrinted(text: string, near: string): CutTable | Refusal {
         .trimEnd(),
     );
   if (lines.filter((line) => line !== '').length > MAX_TABLE_ROWS) return tooManyRows();
-  const sorter = new LineSorter(lines, near);
-  const rows = sorter.sorted.flatMap((one) => (one.what === 'row' && one.line.code !== '' ? [one] : []));
-  if (rows.filter((row) => row.line.figures.length > 0).length < 2) return noTable();
-  return new PrintedCutter(sorter).cut;
+  const sorter = [lines, joinCellLines(lines)].map((one) => new LineSorter(one, near)).find(hasRows);
+  return sorter ? new PrintedCutter(sorter).cut : noTable();
+}
+
+function hasRows({ sorted }: LineSorter): boolean {
+  const rows = sorted.filter(
+    (one) => one.what === 'row' && one.line.code !== '' && one.line.figures.length > 0,
+  );
+  return rows.length >= 2;
 }
 
 function noTable(): Refusal {

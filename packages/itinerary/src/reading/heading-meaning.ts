@@ -17,7 +17,19 @@ const FILLERS = new Set(
 
 /** Headings beyond those of the strict table, folded, without fillers and units. */
 const WIDER: Readonly<Partial<Record<ColumnKey, readonly string[]>>> = {
-  id: ['ctrl', 'zk', 'ch', 'control code', 'control point', 'controls', 'point', 'id'],
+  id: [
+    'ctrl',
+    'kontrolle',
+    'controle',
+    'controllo',
+    'zk',
+    'ch',
+    'control code',
+    'control point',
+    'controls',
+    'point',
+    'id',
+  ],
   location: [
     'ort',
     'bezeichnung',
@@ -45,6 +57,8 @@ const WIDER: Readonly<Partial<Record<ColumnKey, readonly string[]>>> = {
     'link',
     'road link',
     'transport',
+    'strasse',
+    'route',
   ],
   totalKm: ['gesamt', 'totale', 'totaux', 'section total', 'sum'],
   target: [
@@ -72,6 +86,11 @@ const WIDER: Readonly<Partial<Record<ColumnKey, readonly string[]>>> = {
     'prima vettura',
     '1 vettura',
     'scheduled',
+    'zeit',
+    'uhrzeit',
+    'heure',
+    'hora',
+    'ora',
     'scheduled time',
     'due time',
     'time due',

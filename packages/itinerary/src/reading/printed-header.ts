@@ -20,10 +20,12 @@ export interface PrintedHeader {
 
 const HEADINGS_TO_BELIEVE = 4;
 const LONGEST_LINE = 1000;
+const LONGEST_HEADING_WORDS = 6;
+const MOST_HEADING_WORDS = 40;
 
 /**
  * The headings in a line of text copied from a PDF, or in two lines one under the other; null when it holds none.
- * Between single spaces the longest words that mean a column are taken, from the left.
+ * Between single spaces the words are cut so that they name the most columns.
  */
 export function printedHeader(line: string, below: string): PrintedHeader | null {
   if (line.length > LONGEST_LINE || below.length > LONGEST_LINE || !mayBeHeadings(line)) return null;
@@ -74,24 +76,38 @@ function columnsIn(piece: PrintedWord, hasPlace: boolean): PrintedColumn[] {
   return hasPlace ? [{ text: piece.text, meaning: null, unit: null, place }] : [];
 }
 
+/** The way to cut words into headings that names the most columns and leaves the fewest words over. */
 function inWords(words: readonly PrintedWord[], offset: number | null): PrintedColumn[] {
-  const columns: PrintedColumn[] = [];
-  for (let from = 0; from < words.length; ) {
-    let to = Math.min(words.length, from + 6);
-    const text = () =>
-      words
-        .slice(from, to)
-        .map((word) => word.text)
-        .join(' ');
-    while (to > from + 1 && headingMeaning(text()).key === null) to -= 1;
-    const { key, unit } = headingMeaning(text());
-    const [first, last] = [words[from], words[to - 1]];
-    const place =
-      offset === null || !first || !last ? null : { start: first.start + offset, end: last.end + offset };
-    columns.push({ text: text(), meaning: key, unit, place });
-    from = to;
-  }
-  return columns;
+  const best = new Map<string, { score: number; columns: PrintedColumn[] }>();
+  const cutFrom = (from: number, taken: readonly string[]): { score: number; columns: PrintedColumn[] } => {
+    if (from >= words.length) return { score: 0, columns: [] };
+    const place = `${from} ${taken.toSorted().join()}`;
+    const known = best.get(place);
+    if (known) return known;
+    let chosen: { score: number; columns: PrintedColumn[] } | null = null;
+    for (let to = Math.min(words.length, from + LONGEST_HEADING_WORDS); to > from; to -= 1) {
+      const column = columnOfWords(words.slice(from, to), offset);
+      const isNew = column.meaning !== null && !taken.includes(column.meaning);
+      if (!isNew && to > from + 1) continue;
+      const rest = cutFrom(to, isNew && column.meaning !== null ? [...taken, column.meaning] : taken);
+      const score = rest.score + (isNew ? 10 : -1);
+      const own = isNew ? column : { ...column, meaning: null };
+      if (!chosen || score > chosen.score) chosen = { score, columns: [own, ...rest.columns] };
+    }
+    const answer = chosen ?? { score: 0, columns: [] };
+    best.set(place, answer);
+    return answer;
+  };
+  return words.length > MOST_HEADING_WORDS ? [] : cutFrom(0, []).columns;
+}
+
+function columnOfWords(words: readonly PrintedWord[], offset: number | null): PrintedColumn {
+  const text = words.map((word) => word.text).join(' ');
+  const { key, unit } = headingMeaning(text);
+  const [first, last] = [words[0], words.at(-1)];
+  const place =
+    offset === null || !first || !last ? null : { start: first.start + offset, end: last.end + offset };
+  return { text, meaning: key, unit, place };
 }
 
 /** The lower line's pieces joined to the headings they stand under. */

@@ -13,7 +13,8 @@ import { controlCode, isUntimedCode } from './control-code';
 import { HaltNamer } from './halt-namer';
 import type { CutTable, ReadItineraryOptions } from './read-itinerary-model';
 import { readLegLine } from './read-leg-line';
-import { isTotalTitle, legOf, sectionOf, totalScope } from './row-words';
+import { rolesWithSharedDirection } from './roles-with-shared-direction';
+import { isRemark, isTotalTitle, legOf, sectionOf, totalScope } from './row-words';
 import { writtenCells } from './written-cells';
 import { writtenDate } from './written-date';
 
@@ -85,6 +86,7 @@ class RowsReader {
     if (code && isUntimedCode(code.id)) this.carry(at, code.id);
     else if (code) this.addPoint(at, code.id);
     else if (isTotalTitle(at.title)) this.addTotal(at);
+    else if (isRemark(at.line) && at.reader.text('due') === '') return;
     else if (!this.readHeadingLine(at)) this.readUncoded(at, cells);
   }
 
@@ -159,6 +161,7 @@ class RowsReader {
     const point = readPoint(at.sourceRow, { ...at.reader, text });
     if (!point) return;
     if (id !== null) this.halts.pass(point.id);
+    if (point.kind === 'control') point.roles ??= rolesWithSharedDirection(point.name);
     point.section ??= this.pendingSection;
     this.pendingSection = null;
     if (!this.header.columns.has('roadKm') && point.kind === 'control') point.metres ??= 0;

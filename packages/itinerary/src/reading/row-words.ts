@@ -30,3 +30,16 @@ export function totalScope(title: string): 'section' | 'leg' | 'event' | 'any' {
   if (/\b(?:leg|day|etappe|tag|etape|jour|journee|etapa|dia|tappa|giorno)\b/.test(words)) return 'leg';
   return 'any';
 }
+
+const REMARKS: readonly RegExp[] = [
+  /^(?:sunrise|sunset|sonnenaufgang|sonnenuntergang|lever du soleil|coucher du soleil|alba|tramonto|amanecer|salida del sol)\b/,
+  /\bdistance to (?:the )?next refuel/,
+  // Published tables name a visit to service in a line of its own, between its two controls.
+  /^(?:remote |flexi )?service (?:park )?[a-z]{1,2}\b(?!.*\b(?:in|out)\b)/,
+];
+
+/** Whether a line without a code is one of those that published tables hold beside their rows, and that say nothing more. */
+export function isRemark(line: string): boolean {
+  const words = foldWords(line);
+  return REMARKS.some((remark) => remark.test(words));
+}

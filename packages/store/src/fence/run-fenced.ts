@@ -50,10 +50,17 @@ export async function applySettings(db: TransactionClient, settings: FenceSettin
     set_config('halfshaft.invite', ${settings.invite ?? ''}, true)`;
 }
 
-/** Prisma says P2034 for a write conflict or deadlock; raw statements carry PostgreSQL's own code. */
+/** PostgreSQL's codes for a serialisation failure, a deadlock, and a key someone else took a moment earlier. */
+const LOST_RACES = ['40001', '40P01', '23505'];
+
+/**
+ * Prisma says P2034 for a write conflict or deadlock and P2002 for a taken key; raw statements carry PostgreSQL's own
+ * code. Run again, the work sees what the other one wrote and answers with a sentence. Callers may have wrapped the error.
+ */
 function isLostRace(error: unknown): boolean {
-  if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return false;
-  if (error.code === 'P2034') return true;
+  if (!(error instanceof Error)) return false;
+  if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return isLostRace(error.cause);
+  if (error.code === 'P2034' || error.code === 'P2002') return true;
   const detail = JSON.stringify(error.meta ?? {});
-  return error.code === 'P2010' && (detail.includes('40001') || detail.includes('40P01'));
+  return error.code === 'P2010' && LOST_RACES.some((code) => detail.includes(code));
 }

@@ -36,10 +36,16 @@ export async function findMembership(tx: TeamTx, membershipId: string): Promise<
   return row && toMembership(row);
 }
 
-/** A helper of one event is no admin of the team, whatever the role. */
+/**
+ * How many admins the team has, locked until the transaction ends: two admins who take each other's role away at the same
+ * moment must not both find that one is left. A helper of one event is no admin of the team, whatever the role.
+ */
 export async function countAdmins(tx: TeamTx): Promise<number> {
-  const where = { teamId: tx.teamId, role: 'admin', eventId: null, revokedAt: null };
-  return tx.db.membership.count({ where });
+  const rows = await tx.db.$queryRaw<unknown[]>`
+    SELECT id FROM membership
+    WHERE team_id = ${tx.teamId}::uuid AND role = 'admin' AND event_id IS NULL AND revoked_at IS NULL
+    ORDER BY id FOR UPDATE`;
+  return rows.length;
 }
 
 export async function updateMembership(
