@@ -67,7 +67,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
         tolerated: NOT_FOUND,
       },
     ],
-    '/home/': [full('', /Birch Lane Rallying/), empty(at({ team: ids.emptyTeam }), /New Team/)],
+    '/home/': [full('', /Larchwater Stages/), empty(at({ team: ids.emptyTeam }), /New Team/)],
     '/people/': [
       full(at({ team: ids.team }), /Joss Tarn/),
       empty(at({ team: ids.emptyTeam }), /Founder/),
@@ -79,7 +79,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       empty(at({ team: ids.emptyTeam, car: ids.emptyCar }), /Bare car/),
       gone(),
     ],
-    '/event/new/': [full(at({ team: ids.team }), /itinerary/i), gone()],
+    '/event/new/': [full(at({ team: ids.team }), /Larchwater Stages/), gone()],
     '/event/': [
       full(at({ team: ids.team, event: ids.event }), /Larchwater Stages/),
       empty(at(emptyEvent), /Empty event/),

@@ -3,6 +3,7 @@
 import { formatKilometres, type Itinerary, routeMetresAt, type ServiceWindow } from '@halfshaft/itinerary';
 import { Disclosure } from '@/components/disclosure';
 import { useElementWidth } from '@/lib/use-element-width';
+import { useSlideTo } from '@/lib/use-slide-to';
 import { StateMark } from '../task/state-mark';
 import { RouteList } from './route-list';
 import styles from './route-strip.module.css';
@@ -30,7 +31,6 @@ export function RouteStrip(props: RouteStripProps) {
   const { itinerary, services, rows = [], startPosition = 1, hereMetres = null } = props;
   const [scroller, width] = useElementWidth<HTMLDivElement>();
   const lastIndex = itinerary.points.length - 1;
-  if (lastIndex < 1) return null;
 
   const screen = layoutStrip({
     itinerary,
@@ -42,7 +42,11 @@ export function RouteStrip(props: RouteStripProps) {
   });
   const label = describeRoute(itinerary, services);
   const tooWide = width !== null && screen.width > width;
+  const hereX = hereMetres === null ? null : screen.toX(hereMetres, 'before');
+  useSlideTo(scroller, tooWide ? hereX : null);
   const legs = [...new Set(itinerary.points.map((point) => point.leg))];
+
+  if (lastIndex < 1) return null;
 
   return (
     <figure className={styles.figure}>
