@@ -150,7 +150,10 @@ const ALLOWED = [
     'apps/api/src/features/car/data.ts',
     "import { withTeam } from '@halfshaft/store'; import '@halfshaft/contract';",
   ],
-  ['apps/api/src/features/car/service.ts', "import type { MemberTx } from '@halfshaft/store'; import './data';"],
+  [
+    'apps/api/src/features/car/service.ts',
+    "import type { MemberTx } from '@halfshaft/store'; import './data';",
+  ],
   ['apps/api/src/features/car/live.ts', "import { listen } from '@halfshaft/store'; import './data';"],
   [
     'apps/api/src/features/car/service.test.ts',
