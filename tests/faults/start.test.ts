@@ -1,5 +1,5 @@
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -23,6 +23,7 @@ function start(folder: string, port: number): Start {
     cwd: ROOT,
     env: { ...process.env, HALFSHAFT_FOLDER: folder, PORT: String(port), DATABASE_URL: '' },
     stdio: ['ignore', 'pipe', 'pipe'],
+    detached: true,
   });
   let text = '';
   const ended = new Promise<number | null>((done) => child.once('close', done));
@@ -39,8 +40,9 @@ function start(folder: string, port: number): Start {
   return { process: child, output: () => text, ready, ended };
 }
 
+/** As a terminal does it: Ctrl-C goes to the whole group, and the parent hands it on as well. */
 async function stop(running: Start): Promise<number | null> {
-  running.process.kill('SIGINT');
+  process.kill(-(running.process.pid ?? 0), 'SIGINT');
   return running.ended;
 }
 

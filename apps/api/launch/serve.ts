@@ -16,15 +16,18 @@ const say = (sentence: string) => void process.stdout.write(`${sentence}\n`);
 type Stop = () => Promise<void>;
 /** Undone in reverse order, however far the start got. */
 const stops: Stop[] = [];
-let stopping = false;
+let stopping: Promise<void> | null = null;
 
+/** A terminal's Ctrl-C arrives twice, from the terminal and handed on by the parent: both wait for the one stop. */
 async function stopAll(code: number): Promise<never> {
-  if (!stopping) {
-    stopping = true;
-    for (const stop of stops.reverse()) await stop().catch((error: unknown) => say(String(error)));
-    unmarkRunning();
-  }
+  stopping ??= undoAll();
+  await stopping;
   process.exit(code);
+}
+
+async function undoAll(): Promise<void> {
+  for (const stop of stops.reverse()) await stop().catch((error: unknown) => say(String(error)));
+  unmarkRunning();
 }
 
 for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stopAll(0));
