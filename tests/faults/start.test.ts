@@ -96,6 +96,7 @@ describe('npm start', () => {
       expect(processesOf(folder)).not.toBe('');
       expect(await stop(running)).toBe(0);
       expect(processesOf(folder)).toBe('');
+      expect(existsSync(join(folder, 'running.json'))).toBe(false);
     },
     WAIT_MS,
   );
