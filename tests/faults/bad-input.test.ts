@@ -93,7 +93,7 @@ describe('text that no database keeps', () => {
       name: `Ka\0r ${'😀'.slice(0, 1)}`,
       drive: 'front',
       surface: 'gravel',
-      withStarterCards: false,
+      starterCards: 'none',
     };
     const made = await askDoor(house.url, { path: '/trpc/car.create', cookie, body: { teamId, ...named } });
     expect(made.status).toBe(200);

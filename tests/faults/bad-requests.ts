@@ -27,7 +27,7 @@ export interface BadRequest {
 export const NOT_YOURS = ['does not exist, or it is not yours', 'choose again'];
 const SIGN_IN_AGAIN = ['sign-in has run out', 'what you typed is kept'];
 
-export const CAR = { name: 'Car', drive: 'front', surface: 'gravel', withStarterCards: false };
+export const CAR = { name: 'Car', drive: 'front', surface: 'gravel', starterCards: 'none' };
 export const eventOf = (source: unknown, more: object = {}) => ({
   name: 'Event',
   itinerary: { ...ITINERARY, source, ...more },

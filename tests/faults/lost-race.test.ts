@@ -26,7 +26,7 @@ async function refusalsOf(calls: Promise<unknown>[]): Promise<string[]> {
 describe('two people at the same moment', () => {
   it('cannot both take one start position: the second is told so', async () => {
     const { teamId, eventId, caller } = team;
-    const plain = { drive: 'rear' as const, surface: 'tarmac' as const, withStarterCards: false };
+    const plain = { drive: 'rear' as const, surface: 'tarmac' as const, starterCards: 'none' as const };
     const cars = await Promise.all(
       ['One', 'Two'].map((name) => caller.car.create({ teamId, name, ...plain })),
     );

@@ -48,7 +48,7 @@ export const FIXTURES: Variant[] = [
   variant('invite.accept', 'account', ({ token }) => ({ token, name: 'New helper' }), { secrets: ['token'] }),
 
   variant('car.list', 'member', ({ teamId }) => ({ teamId })),
-  variant('car.create', 'manager', ({ teamId }) => ({ teamId, ...CAR, withStarterCards: true })),
+  variant('car.create', 'manager', ({ teamId }) => ({ teamId, ...CAR, starterCards: 'small' as const })),
   variant('car.update', 'manager', ({ teamId, carId }) => ({ teamId, carId, ...CAR, name: 'Renamed' })),
 
   variant('card.list', 'member', ({ teamId, carId }) => ({ teamId, carId })),
