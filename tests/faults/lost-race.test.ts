@@ -53,6 +53,15 @@ describe('two people at the same moment', () => {
     expect(admins).toHaveLength(1);
   });
 
+  it('who replace the cards of one car by one table leave each card once', async () => {
+    const { teamId, carId, caller } = await foundTeamAtEvent(house, 'Tables');
+    const text = 'Name,Place,Every,Minutes\nFirst,boot,1 day,2\nSecond,body,1 day,2\n';
+    const replace = () => caller.card.importTable({ teamId, carId, text, how: 'replace' });
+    await Promise.all([replace(), replace(), replace()]);
+    const names = (await caller.card.list({ teamId, carId })).map((card) => card.name);
+    expect(names).toEqual(['First', 'Second']);
+  });
+
   it('who push one action id to two events get one acceptance and one named refusal', async () => {
     // The founder may have lost the admin's role above; a fresh team keeps this case apart.
     const fresh = await foundTeamAtEvent(house, 'Fresh');

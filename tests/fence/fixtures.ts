@@ -57,6 +57,12 @@ export const FIXTURES: Variant[] = [
   }),
   variant('card.save', 'manager', cardOf, { special: 'an old one' }),
   variant('card.remove', 'manager', ({ teamId, cardId }) => ({ teamId, cardId })),
+  variant('card.importTable', 'manager', (world) => ({ ...tableOf(world), how: 'add' as const }), {
+    special: 'adding',
+  }),
+  variant('card.importTable', 'manager', (world) => ({ ...tableOf(world), how: 'replace' as const }), {
+    special: 'replacing',
+  }),
 
   variant('event.list', 'member', ({ teamId }) => ({ teamId })),
   variant('event.get', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
@@ -101,6 +107,13 @@ async function cardOf({ owner, teamId, carId, cardId }: World) {
   if (!card) throw new Error('The card of the fixture is not listed.');
   const { id, ...body } = card;
   return { teamId, carId, cardId: id, card: { ...body, name: 'Renamed' } };
+}
+
+/** One card the car has and one it has not. */
+function tableOf({ teamId, carId }: World) {
+  const text =
+    'Name,Place,Every,Minutes\nWheel nuts,all four corners,every service,3\nNew card,boot,2 days,5\n';
+  return { teamId, carId, text };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {
