@@ -60,7 +60,6 @@ export function ImportFields({ form, boxRef }: ImportFieldsProps) {
         label="A file"
         hint="A CSV file, as downloaded from a car here and changed in a spreadsheet."
         accept=".csv,.txt,.tsv,text/csv,text/plain"
-        optional
         error={trouble}
         onPick={take}
       />

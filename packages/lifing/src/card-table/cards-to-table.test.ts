@@ -23,7 +23,7 @@ describe('cardsToTable', () => {
       'all four corners',
       'yes',
     ]);
-    expect(cell('Every')).toBe('1 services');
+    expect(cell('Every')).toBe('1 service');
     expect(Number(cell('Minutes'))).toBe((wheelNuts?.seconds ?? 0) / 60);
   });
 

@@ -1,3 +1,4 @@
+import type { Counter, Interval } from '../model';
 import { COUNTER_WORDS, KIND_WORDS, PLACE_WORDS, TOGETHER_WORDS, YES_NO_WORDS } from './choice-words';
 import { FIELDS, HEADINGS } from './columns';
 import { writeDate } from './date-text';
@@ -43,9 +44,7 @@ function cellsOf(card: TableCard): Record<CardField, string> {
     name: card.name,
     kind: KIND_WORDS[card.kind][0],
     place: PLACE_WORDS[card.place][0],
-    every: card.intervals
-      .map(({ counter, every }) => `${amount(counter, every)} ${COUNTER_WORDS[counter][0]}`)
-      .join(BETWEEN_ITEMS),
+    every: card.intervals.map(limit).join(BETWEEN_ITEMS),
     tolerance: card.intervals.some(({ tolerance }) => tolerance > 0)
       ? card.intervals.map(({ counter, tolerance }) => amount(counter, tolerance)).join(BETWEEN_ITEMS)
       : '',
@@ -65,7 +64,13 @@ function cellsOf(card: TableCard): Record<CardField, string> {
   };
 }
 
-function amount(counter: TableCard['intervals'][number]['counter'], whole: number): string {
+function limit({ counter, every }: Interval): string {
+  const [many, one = many] = COUNTER_WORDS[counter];
+  const written = amount(counter, every);
+  return `${written} ${written === '1' ? one : many}`;
+}
+
+function amount(counter: Counter, whole: number): string {
   const { factor, decimals } = COUNTER_SCALE[counter];
   return writeScaled(whole, factor, decimals);
 }

@@ -21,11 +21,12 @@ export const PLACE_WORDS: ChoiceWords<CarPlace> = {
   wholeCar: ['whole car'],
 };
 
+/** The second of the words is that for one of them. */
 export const COUNTER_WORDS: ChoiceWords<Counter> = {
   services: ['services', 'service'],
   stages: ['stages', 'stage'],
   stageMetres: ['stage km'],
-  totalMetres: ['km', 'total km', 'km stages and road'],
+  totalMetres: ['km', 'km', 'total km', 'km stages and road'],
   engineSeconds: ['engine hours', 'engine hour', 'hours', 'hour'],
   days: ['days', 'day'],
   events: ['events', 'event'],

@@ -67,3 +67,5 @@ export type ReadCardTable = { ok: true; cards: TableCard[] } | { ok: false; prob
 
 export const MOST_TABLE_CARDS = 300;
 export const MOST_TABLE_CHARACTERS = 300_000;
+/** More than anybody mends at once; mending the first ones often mends the rest. */
+export const MOST_TABLE_PROBLEMS = 200;

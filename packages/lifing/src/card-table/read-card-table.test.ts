@@ -315,4 +315,23 @@ describe('readCardTable', () => {
     const long = readCardTable('x'.repeat(MOST_TABLE_CHARACTERS + 1));
     expect(long).toMatchObject({ ok: false, problems: [{ ...most, code: 'tooLong' }] });
   });
+
+  it.each([
+    ['rows', `${HEAD}\n${'x\n'.repeat(140_000)}`],
+    ['headings', ';x'.repeat(140_000)],
+    ['one letter over and over', `${HEAD};Readings\nNuts;boot;1 day;2;${'x'.repeat(280_000)}`],
+    ['parts of a reading', `${HEAD};Readings\nNuts;boot;1 day;2;"Gap: wear${';x'.repeat(140_000)}"`],
+    ['limits', `${HEAD}\nNuts;boot;"${'x|'.repeat(140_000)}";2`],
+    ['backslashes', `${HEAD};Looks\nNuts;boot;1 day;2;${'\\\\|'.repeat(90_000)}`],
+    ['apostrophes', `${HEAD}\n${"'".repeat(280_000)};boot;1 day;2`],
+    ['spaces', `${HEAD}\nNuts;boot;every${' '.repeat(280_000)}x;2`],
+    ['quotes', `${HEAD}\n${'"'.repeat(280_000)}`],
+  ])(
+    'answers a table full of %s shortly and soon',
+    (_what, text) => {
+      const read = readCardTable(text);
+      expect(JSON.stringify(read).length).toBeLessThan(200_000);
+    },
+    3000,
+  );
 });

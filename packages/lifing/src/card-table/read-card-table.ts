@@ -6,6 +6,7 @@ import {
   type CardTableProblem,
   MOST_TABLE_CARDS,
   MOST_TABLE_CHARACTERS,
+  MOST_TABLE_PROBLEMS,
   type ReadCardTable,
   type TableCard,
 } from './model';
@@ -17,7 +18,7 @@ import { rowCells } from './row-cells';
  * Reads a table of cards as `cardsToTable` writes it and as people change it: divided by commas, semicolons or tabs,
  * columns in any order, decimal comma or point, cells in quotes by RFC 4180. Columns that are left out, and cells that
  * are empty, get what most cards have; name, place, minutes and a limit must be there. All of it or nothing: one wrong
- * cell refuses the table, and every wrong cell is named by row and column with what to do. Ids of looks and readings are
+ * cell refuses the table, and every wrong cell, up to `MOST_TABLE_PROBLEMS`, is named by row and column with what to do. Ids of looks and readings are
  * numbered (`look-1`, `reading-1`).
  *
  * @example
@@ -47,6 +48,11 @@ function readRows(
   columns: ReadonlyMap<CardField, number>,
   headings: readonly string[],
 ): ReadCardTable {
+  const count = rows.slice(first).filter((row) => !isEmpty(row)).length;
+  if (count > MOST_TABLE_CARDS) {
+    const message = `The table has ${count} cards, and ${MOST_TABLE_CARDS} is the most. Bring it in in parts.`;
+    return refused([wholeTable('tooManyRows', message)]);
+  }
   const cards: TableCard[] = [];
   const problems: CardTableProblem[] = [];
   rows.forEach((row, index) => {
@@ -69,10 +75,6 @@ function readRows(
     return refused([
       wholeTable('empty', 'There are headings and no cards. Write one card a row below them.'),
     ]);
-  if (cards.length > MOST_TABLE_CARDS) {
-    const message = `The table has ${cards.length} cards, and ${MOST_TABLE_CARDS} is the most. Bring it in in parts.`;
-    return refused([wholeTable('tooManyRows', message)]);
-  }
   return { ok: true, cards };
 }
 
@@ -100,5 +102,5 @@ function wholeTable(code: CardTableCode, message: string): CardTableProblem {
 }
 
 function refused(problems: CardTableProblem[]): ReadCardTable {
-  return { ok: false, problems };
+  return { ok: false, problems: problems.slice(0, MOST_TABLE_PROBLEMS) };
 }

@@ -25,6 +25,7 @@ export function readLimits(cells: RowCells): Pick<TableCard, 'intervals' | 'date
       'tooManyItems',
       `There are ${items.length} limits, and ${CARD_LIMITS.intervals} is the most. Take some out.`,
     );
+    return { intervals: [], dateLimit };
   }
   const limits = items.map((item) => readLimit(cells, item));
   return { intervals: withTolerances(cells, limits), dateLimit };

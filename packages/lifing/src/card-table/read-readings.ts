@@ -14,6 +14,7 @@ export function readReadings(cells: RowCells): ReadingSpec[] {
   if (items.length > CARD_LIMITS.readings) {
     const message = `There are ${items.length} readings, and ${CARD_LIMITS.readings} is the most. Take some out.`;
     cells.refuse('readings', 'tooManyItems', message);
+    return [];
   }
   return items.map((item, index) => readReading(cells, item, `reading-${index + 1}`));
 }
