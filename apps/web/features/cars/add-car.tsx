@@ -26,12 +26,12 @@ const STARTER_CHOICES: readonly (Choice & { value: StarterSet })[] = [
   {
     value: 'small',
     label: 'A small set',
-    hint: 'Three rounds and a few jobs, about twelve cards. For a first event: one or two people get through it at every service.',
+    hint: 'Three rounds and a few jobs, about twelve cards. For a first event: what is due at every service fits two people in twenty minutes.',
   },
   {
     value: 'full',
     label: 'The full set',
-    hint: 'Ten rounds and more than fifty jobs by distance, engine hours, day and event. For a car you keep all season. Most of them fall due seldom.',
+    hint: 'Ten rounds and more than fifty jobs by distance, engine hours, day and event. For a car you look after all season. Most of them fall due seldom.',
   },
   {
     value: 'none',
