@@ -50,7 +50,7 @@ describe('cardsToTable', () => {
       fc.property(fc.array(anyCard, { minLength: 1, maxLength: 4 }), (cards) => {
         expect(readCardTable(cardsToTable(cards))).toEqual({ ok: true, cards });
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 

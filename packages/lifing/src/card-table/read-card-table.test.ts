@@ -183,6 +183,14 @@ const MALFORMED: [string, string, number | null, number | null, CardTableCode, s
     'wear, level, set value',
   ],
   [
+    'two readings run together',
+    `${HEAD};Readings\nNuts;boot;1 day;2;"Gap: wear; at FL; low 1; high 2; needed; Play: wear; at FR; low 1"`,
+    2,
+    5,
+    'tooManyItems',
+    'Divide readings by |',
+  ],
+  [
     'a reading upside down',
     `${HEAD};Readings\nNuts;boot;1 day;2;"Gap: wear; low 4; high 3"`,
     2,
@@ -332,6 +340,6 @@ describe('readCardTable', () => {
       const read = readCardTable(text);
       expect(JSON.stringify(read).length).toBeLessThan(200_000);
     },
-    3000,
+    20_000,
   );
 });

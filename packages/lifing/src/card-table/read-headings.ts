@@ -9,6 +9,7 @@ export interface ReadHeadings {
   problems: CardTableProblem[];
 }
 
+const ALL_HEADINGS = FIELDS.map((field) => HEADINGS[field]).join(', ');
 const NEEDED: readonly CardField[] = ['name', 'place', 'minutes'];
 
 /** Which column is what. A column nobody knows is told rather than dropped. `row` is counted from 1. */
@@ -21,8 +22,7 @@ export function readHeadings(cells: readonly string[], row: number): ReadHeading
     const field = fieldOfHeading(heading);
     const place = { row, column: index + 1, field: field === null ? '' : HEADINGS[field] };
     if (field === null) {
-      const known = FIELDS.map((each) => HEADINGS[each]).join(', ');
-      const message = `No column is called ${quoted(heading)}. Take the column out, or call it one of: ${known}.`;
+      const message = `No column is called ${quoted(heading)}. Take the column out, or call it one of: ${ALL_HEADINGS}.`;
       problems.push({ ...place, code: 'headingUnknown', message });
     } else if (columns.has(field)) {
       const message = `${HEADINGS[field]} stands in column ${(columns.get(field) ?? 0) + 1} already. Take one of the two out.`;

@@ -6,6 +6,8 @@ import type { CardTableCode } from './model';
 import { quoted, type RowCells } from './row-cells';
 import { readScaled } from './scaled-number';
 
+/** Unit, decimals, positions, low, high, needed. */
+const MOST_PARTS = 6;
 const EXAMPLE = 'Pad thickness: wear; unit mm; decimals 1; at FL FR; low 3.0; needed';
 
 /** The readings of one card: divided by `|`, each as its `EXAMPLE`. Ids are numbered. */
@@ -52,6 +54,13 @@ type ReadingParts = Omit<ReadingSpec, 'id' | 'name' | 'kind'>;
 
 function readParts(parts: readonly string[], say: Say): ReadingParts {
   const read: ReadingParts = { unit: '', decimals: 0, positions: [], low: null, high: null, required: false };
+  if (parts.length > MOST_PARTS) {
+    say(
+      'tooManyItems',
+      `there are ${parts.length} parts behind its kind, and ${MOST_PARTS} is the most. Divide readings by |.`,
+    );
+    return read;
+  }
   // Limits are in the unit's last figure, so the number of decimals is wanted first.
   const decimals = parts.find((part) => /^decimals\b/i.test(part));
   if (decimals !== undefined) read.decimals = readDecimals(decimals, say);
