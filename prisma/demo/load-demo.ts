@@ -35,7 +35,7 @@ async function loadTeam(access: DemoAccess, team: DemoTeam): Promise<DemoHouse['
 }
 
 function addCar(caller: DemoCaller, teamId: string, { name, drive, surface }: DemoCar) {
-  return caller.car.create({ teamId, name, drive, surface, withStarterCards: true });
+  return caller.car.create({ teamId, name, drive, surface, starterCards: 'small' });
 }
 
 /**

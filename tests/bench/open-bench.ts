@@ -72,7 +72,7 @@ export async function openBench(): Promise<Bench> {
 async function foundTeam(caller: ReturnType<typeof callAppRouter>) {
   const { teamId, personId } = await caller.team.create({ name: 'Bench', personName: 'Bench' });
   const named = { name: 'Car', drive: 'front' as const, surface: 'gravel' as const };
-  const { carId } = await caller.car.create({ teamId, ...named, withStarterCards: true });
+  const { carId } = await caller.car.create({ teamId, ...named, starterCards: 'small' });
   const itinerary = {
     ...{ source: DEMO_ITINERARY, timeZone: 'Europe/London', startsOn: '2026-06-13' },
     ...{ roadTimedFrom: 'stageStart' as const, startIntervalSeconds: 60, defaultGapSeconds: 180 },

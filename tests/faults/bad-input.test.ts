@@ -5,7 +5,7 @@ import { foundTeamAtEvent, ITINERARY, joinTeam } from '../support/event';
 import { type House, openHouse } from '../support/house';
 import { askDoor } from './ask-door';
 import { BAD_ITINERARIES } from './bad-itineraries';
-import { BAD_REQUESTS, type Cast } from './bad-requests';
+import { BAD_REQUESTS, CARD_TABLE, type Cast, tableFor } from './bad-requests';
 import { BAD_TRANSPORT } from './bad-transport';
 import { askOwner, hashTables } from './table-hashes';
 
@@ -72,6 +72,44 @@ describe.each(BAD_ITINERARIES)('an itinerary with $name', ({ source, at, says })
   }
 });
 
+describe.each(['add', 'replace'])('a table of cards with one wrong cell (%s)', (how) => {
+  it.each([
+    ['a place no car has', 'Lamps,roof rack,1 day,2', { row: 3, column: 2, field: 'Place' }],
+    ['half a person’s minutes', 'Lamps,body,1 day,two', { row: 3, column: 4, field: 'Minutes' }],
+    ['a limit of nothing', 'Lamps,body,0 days,2', { row: 3, column: 3, field: 'Every' }],
+    ['a quote left open', '"Lamps,body,1 day,2', { row: 3, column: 1, field: '' }],
+    ['a cell too many', 'Lamps,body,1 day,2,5', { row: 3, column: 5, field: '' }],
+  ])('says where %s is, and takes nothing', async (_what, row, at) => {
+    const before = await hashTables(house.database);
+    const sent = tableFor(cast.team, cast.team.cookie, { text: CARD_TABLE + row, how });
+    const told = await askDoor(house.url, sent);
+    expect(told.status).toBe(200);
+    const data = told.data as { ok: boolean; problems: object[] };
+    expect(data).toMatchObject({ ok: false, problems: [at] });
+    expect(await hashTables(house.database)).toEqual(before);
+  });
+});
+
+describe('a good table of cards', () => {
+  it('is taken as a whole: the card of the same name stays the same, the rest make room', async () => {
+    const { teamId, carId, caller, cookie } = cast.other;
+    const before = await caller.card.list({ teamId, carId });
+    const nuts = before.find((card) => card.name.startsWith('Wheel nuts'));
+    if (!nuts) throw new Error('The starter cards have no wheel nuts.');
+    const row = `"${nuts.name}",all four corners,2 services,3\n`;
+    const table = tableFor(cast.other, cookie, { text: `${CARD_TABLE}${row}` });
+    const told = await askDoor(house.url, table);
+    expect(told.data).toEqual({ ok: true, added: 1, kept: 1, removed: before.length - 1 });
+    const after = await caller.card.list({ teamId, carId });
+    expect(after.map((card) => card.name)).toEqual(['Nuts', nuts.name]);
+    expect(after[1]).toMatchObject({ id: nuts.id, seconds: 180 });
+    const more = await askDoor(house.url, tableFor(cast.other, cookie, { how: 'add' }));
+    expect(more.data).toEqual({ ok: true, added: 1, kept: 0, removed: 0 });
+    const names = (await caller.card.list({ teamId, carId })).map((card) => card.name);
+    expect(names).toEqual(['Nuts', nuts.name, 'Nuts']);
+  });
+});
+
 describe('a good visit', () => {
   it('is kept by the same request, so that the rows above fail for their itinerary alone', async () => {
     const visit = { drive: 'front', surface: 'gravel', itinerary: ITINERARY, people: 2, startPosition: 9 };
@@ -93,7 +131,7 @@ describe('text that no database keeps', () => {
       name: `Ka\0r ${'😀'.slice(0, 1)}`,
       drive: 'front',
       surface: 'gravel',
-      withStarterCards: false,
+      starterCards: 'none',
     };
     const made = await askDoor(house.url, { path: '/trpc/car.create', cookie, body: { teamId, ...named } });
     expect(made.status).toBe(200);

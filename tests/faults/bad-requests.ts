@@ -27,10 +27,17 @@ export interface BadRequest {
 export const NOT_YOURS = ['does not exist, or it is not yours', 'choose again'];
 const SIGN_IN_AGAIN = ['sign-in has run out', 'what you typed is kept'];
 
-export const CAR = { name: 'Car', drive: 'front', surface: 'gravel', withStarterCards: false };
+export const CAR = { name: 'Car', drive: 'front', surface: 'gravel', starterCards: 'none' };
 export const eventOf = (source: unknown, more: object = {}) => ({
   name: 'Event',
   itinerary: { ...ITINERARY, source, ...more },
+});
+
+export const CARD_TABLE = 'Name,Place,Every,Minutes\nNuts,boot,1 day,2\n';
+export const tableFor = ({ teamId, carId }: TeamAtEvent, cookie: string, more: object = {}): Request => ({
+  path: '/trpc/card.importTable',
+  cookie,
+  body: { teamId, carId, text: CARD_TABLE, how: 'replace', ...more },
 });
 
 export const inputInAddress = (path: string, input: unknown) =>
@@ -226,5 +233,36 @@ export const BAD_REQUESTS: BadRequest[] = [
     code: 'badInput',
     says: ['name of the car is missing'],
     fields: ['name'],
+  },
+  // A table of cards
+  {
+    name: 'a mechanic who brings a table of cards in',
+    send: ({ team, mechanic }) => tableFor(team, mechanic.cookie),
+    status: 403,
+    code: 'notAllowed',
+    says: ['needs a manager', 'Ask one of them'],
+  },
+  {
+    name: 'a table of cards for the car of another team',
+    send: ({ team, other }) => tableFor(team, team.cookie, { carId: other.carId }),
+    status: 404,
+    code: 'unknown',
+    says: NOT_YOURS,
+  },
+  {
+    name: 'a table of cards without end',
+    send: ({ team }) => tableFor(team, team.cookie, { text: `${CARD_TABLE}${'x'.repeat(300_000)}` }),
+    status: 400,
+    code: 'badInput',
+    says: ['longer than 300000 characters', 'in parts'],
+    fields: ['text'],
+  },
+  {
+    name: 'a table of cards that neither adds nor replaces',
+    send: ({ team }) => tableFor(team, team.cookie, { text: 7, how: 'merge' }),
+    status: 400,
+    code: 'badInput',
+    says: ['table is missing'],
+    fields: ['text', 'how'],
   },
 ];

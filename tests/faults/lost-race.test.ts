@@ -26,7 +26,7 @@ async function refusalsOf(calls: Promise<unknown>[]): Promise<string[]> {
 describe('two people at the same moment', () => {
   it('cannot both take one start position: the second is told so', async () => {
     const { teamId, eventId, caller } = team;
-    const plain = { drive: 'rear' as const, surface: 'tarmac' as const, withStarterCards: false };
+    const plain = { drive: 'rear' as const, surface: 'tarmac' as const, starterCards: 'none' as const };
     const cars = await Promise.all(
       ['One', 'Two'].map((name) => caller.car.create({ teamId, name, ...plain })),
     );
@@ -51,6 +51,15 @@ describe('two people at the same moment', () => {
       (person) => person.membership?.role === 'admin',
     );
     expect(admins).toHaveLength(1);
+  });
+
+  it('who replace the cards of one car by one table leave each card once', async () => {
+    const { teamId, carId, caller } = await foundTeamAtEvent(house, 'Tables');
+    const text = 'Name,Place,Every,Minutes\nFirst,boot,1 day,2\nSecond,body,1 day,2\n';
+    const replace = () => caller.card.importTable({ teamId, carId, text, how: 'replace' });
+    await Promise.all([replace(), replace(), replace()]);
+    const names = (await caller.card.list({ teamId, carId })).map((card) => card.name);
+    expect(names).toEqual(['First', 'Second']);
   });
 
   it('who push one action id to two events get one acceptance and one named refusal', async () => {

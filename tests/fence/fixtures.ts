@@ -48,7 +48,7 @@ export const FIXTURES: Variant[] = [
   variant('invite.accept', 'account', ({ token }) => ({ token, name: 'New helper' }), { secrets: ['token'] }),
 
   variant('car.list', 'member', ({ teamId }) => ({ teamId })),
-  variant('car.create', 'manager', ({ teamId }) => ({ teamId, ...CAR, withStarterCards: true })),
+  variant('car.create', 'manager', ({ teamId }) => ({ teamId, ...CAR, starterCards: 'small' as const })),
   variant('car.update', 'manager', ({ teamId, carId }) => ({ teamId, carId, ...CAR, name: 'Renamed' })),
 
   variant('card.list', 'member', ({ teamId, carId }) => ({ teamId, carId })),
@@ -57,6 +57,12 @@ export const FIXTURES: Variant[] = [
   }),
   variant('card.save', 'manager', cardOf, { special: 'an old one' }),
   variant('card.remove', 'manager', ({ teamId, cardId }) => ({ teamId, cardId })),
+  variant('card.importTable', 'manager', (world) => ({ ...tableOf(world), how: 'add' as const }), {
+    special: 'adding',
+  }),
+  variant('card.importTable', 'manager', (world) => ({ ...tableOf(world), how: 'replace' as const }), {
+    special: 'replacing',
+  }),
 
   variant('event.list', 'member', ({ teamId }) => ({ teamId })),
   variant('event.get', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
@@ -101,6 +107,13 @@ async function cardOf({ owner, teamId, carId, cardId }: World) {
   if (!card) throw new Error('The card of the fixture is not listed.');
   const { id, ...body } = card;
   return { teamId, carId, cardId: id, card: { ...body, name: 'Renamed' } };
+}
+
+/** One card the car has and one it has not. */
+function tableOf({ teamId, carId }: World) {
+  const text =
+    'Name,Place,Every,Minutes\nWheel nuts,all four corners,every service,3\nNew card,boot,2 days,5\n';
+  return { teamId, carId, text };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {

@@ -55,7 +55,7 @@ export async function foundWorld(house: House): Promise<World> {
   const plain = cards.find((card) => !card.needsSignature);
   if (!signed || !plain) throw new Error('The starter cards no longer have both kinds of card.');
   const other = await enterNew(founder, teamId);
-  const { carId: idleCarId } = await owner.caller.car.create({ teamId, ...CAR, withStarterCards: false });
+  const { carId: idleCarId } = await owner.caller.car.create({ teamId, ...CAR, starterCards: 'none' });
   const join = (role: Role, forEvent: string | null) => joinTeam(house, founder, teamId, { role, forEvent });
   const spare = await join('mechanic', null);
   const people = await owner.caller.people.list({ teamId });
@@ -101,7 +101,7 @@ export function makeAccount(house: House): { userId: string; caller: Caller } {
 
 /** A new car with its starter cards in a new event. */
 async function enterNew({ caller }: Actor, teamId: string) {
-  const { carId } = await caller.car.create({ teamId, ...CAR, withStarterCards: true });
+  const { carId } = await caller.car.create({ teamId, ...CAR, starterCards: 'small' });
   const created = await caller.event.create({ teamId, name: 'Event', itinerary: ITINERARY });
   if (!created.ok) throw new Error(`The fixture itinerary has a problem: ${created.problems[0]?.message}`);
   const { eventId } = created;

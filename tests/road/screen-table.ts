@@ -14,7 +14,7 @@ export interface ScreenIds {
 type Who = 'nobody' | 'member' | 'newcomer' | 'organiser' | 'newOrganiser';
 
 export interface ScreenState {
-  state: 'full' | 'empty' | 'error';
+  state: 'full' | 'empty' | 'error' | 'table';
   who: Who;
   /** What follows the route. */
   query: string;
@@ -76,6 +76,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
     '/cars/': [full(at({ team: ids.team }), /Heron R2/), empty(at({ team: ids.emptyTeam }), /car/i), gone()],
     '/car/': [
       full(at({ team: ids.team, car: ids.car }), /Wheel nuts/),
+      { ...full(at({ team: ids.team, car: ids.car, card: 'table' }), /As it was read/), state: 'table' },
       empty(at({ team: ids.emptyTeam, car: ids.emptyCar }), /Bare car/),
       gone(),
     ],

@@ -41,7 +41,7 @@ async function furnish({ demo, events, cookieOf }: DemoWorld) {
     name: 'Bare car',
     drive: 'rear' as const,
     surface: 'tarmac' as const,
-    withStarterCards: false,
+    starterCards: 'none' as const,
   };
   const { carId } = await caller.car.create({ teamId, ...bare });
   const created = await caller.event.create({ teamId, name: 'Empty event', itinerary: ITINERARY });

@@ -34,7 +34,7 @@ export async function foundTeamAtEvent(house: House, name = 'Team'): Promise<Tea
     name: `${name} car`,
     drive: 'front' as const,
     surface: 'gravel' as const,
-    withStarterCards: true,
+    starterCards: 'small' as const,
   };
   const { carId } = await caller.car.create({ teamId, ...car });
   const created = await caller.event.create({ teamId, name: `${name} event`, itinerary: ITINERARY });

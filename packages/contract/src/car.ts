@@ -13,7 +13,11 @@ export type CarRow = z.infer<typeof carRow>;
 export const listCarsInput = z.object({ teamId });
 export const listCarsOutput = z.array(carRow);
 
-export const createCarInput = z.object({ teamId, ...carFields, withStarterCards: z.boolean() });
+/** The cards a new car begins with: none, the few that most cars share, or everything a club-level car asks for. */
+export const starterSet = z.enum(['none', 'small', 'full'], 'Choose the cards the car begins with.');
+export type StarterSet = z.infer<typeof starterSet>;
+
+export const createCarInput = z.object({ teamId, ...carFields, starterCards: starterSet });
 export const createCarOutput = z.object({ carId });
 
 export const updateCarInput = z.object({ teamId, carId, ...carFields });

@@ -1,4 +1,4 @@
-import type { JobCard } from '@halfshaft/lifing';
+import { CARD_LIMITS, type CardTableProblem, type JobCard, MOST_TABLE_CHARACTERS } from '@halfshaft/lifing';
 import { z } from 'zod';
 import { cardId, carId, teamId } from './ids';
 import { optionalText, shortText, wholeNumber } from './words';
@@ -7,29 +7,31 @@ const counterName = z.enum(
   ['stages', 'stageMetres', 'totalMetres', 'engineSeconds', 'services', 'days', 'events'],
   'Choose what is counted.',
 );
-/** Ten thousand kilometres in metres, a thousand hours in seconds: no limit of a rally car is larger. */
-const MOST_AMOUNT = 10_000_000;
 
 const interval = z.object({
   counter: counterName,
-  every: wholeNumber('The limit', 1, MOST_AMOUNT),
-  tolerance: wholeNumber('The tolerance', 0, MOST_AMOUNT),
+  every: wholeNumber('The limit', 1, CARD_LIMITS.amount),
+  tolerance: wholeNumber('The tolerance', 0, CARD_LIMITS.amount),
 });
 
-const factor = wholeNumber('A condition factor', 250, 5000);
+const factor = wholeNumber('A condition factor', CARD_LIMITS.leastFactor, CARD_LIMITS.mostFactor);
 const conditionFactors = z.partialRecord(z.enum(['dust', 'water', 'rough', 'night', 'jumps']), factor);
 
-const position = z.string().trim().min(1, 'A position is empty.').max(12, 'A position is too long.');
-const value = wholeNumber('A reading', -1_000_000, 1_000_000);
+const position = z
+  .string()
+  .trim()
+  .min(1, 'A position is empty.')
+  .max(CARD_LIMITS.positionCharacters, 'A position is too long.');
+const value = wholeNumber('A reading', -CARD_LIMITS.value, CARD_LIMITS.value);
 
 const readingSpec = z
   .object({
     id: shortText('The id of a reading', 40),
-    name: shortText('The name of a reading', 60),
+    name: shortText('The name of a reading', CARD_LIMITS.readingNameCharacters),
     kind: z.enum(['wear', 'level', 'setValue', 'passFail', 'hint']),
-    unit: optionalText('The unit', 12),
-    decimals: wholeNumber('The number of decimals', 0, 4),
-    positions: z.array(position).max(12, 'More than 12 positions.'),
+    unit: optionalText('The unit', CARD_LIMITS.unitCharacters),
+    decimals: wholeNumber('The number of decimals', 0, CARD_LIMITS.decimals),
+    positions: z.array(position).max(CARD_LIMITS.positions, `More than ${CARD_LIMITS.positions} positions.`),
     low: value.nullable(),
     high: value.nullable(),
     required: z.boolean(),
@@ -57,24 +59,33 @@ export const carPlace = z.enum([
 export const cardBody = z
   .object({
     kind: z.enum(['job', 'round']),
-    name: shortText('The name of the card', 80),
+    name: shortText('The name of the card', CARD_LIMITS.nameCharacters),
     place: carPlace,
-    intervals: z.array(interval).max(5, 'More than five limits on one card.'),
-    dateLimit: z.object({ dueAt: wholeNumber('The date', 0, 4_102_444_800) }).nullable(),
+    intervals: z.array(interval).max(CARD_LIMITS.intervals, 'More than five limits on one card.'),
+    dateLimit: z.object({ dueAt: wholeNumber('The date', 0, CARD_LIMITS.dueAt) }).nullable(),
     conditionFactors,
     combineConditions: z.enum(['largest', 'sum']),
-    seconds: wholeNumber('The time in seconds', 30, 14_400),
-    people: wholeNumber('The number of people', 1, 8),
-    leastServiceSeconds: wholeNumber('The shortest service in seconds', 0, 36_000),
+    seconds: wholeNumber('The time in seconds', CARD_LIMITS.leastSeconds, CARD_LIMITS.mostSeconds),
+    people: wholeNumber('The number of people', 1, CARD_LIMITS.people),
+    leastServiceSeconds: wholeNumber('The shortest service in seconds', 0, CARD_LIMITS.leastServiceSeconds),
     remoteAllowed: z.boolean(),
     looks: z
-      .array(z.object({ id: shortText('The id of a look', 40), words: shortText('A look', 120) }))
-      .max(30, 'More than 30 looks in one round.'),
-    readings: z.array(readingSpec).max(12, 'More than 12 readings on one card.'),
+      .array(
+        z.object({
+          id: shortText('The id of a look', 40),
+          words: shortText('A look', CARD_LIMITS.lookCharacters),
+        }),
+      )
+      .max(CARD_LIMITS.looks, `More than ${CARD_LIMITS.looks} looks in one round.`),
+    readings: z
+      .array(readingSpec)
+      .max(CARD_LIMITS.readings, `More than ${CARD_LIMITS.readings} readings on one card.`),
     needsSignature: z.boolean(),
-    caution: optionalText('The caution', 300),
-    tools: z.array(shortText('A tool', 60)).max(20, 'More than 20 tools.'),
-    instruction: optionalText('The instruction', 600),
+    caution: optionalText('The caution', CARD_LIMITS.cautionCharacters),
+    tools: z
+      .array(shortText('A tool', CARD_LIMITS.toolCharacters))
+      .max(CARD_LIMITS.tools, `More than ${CARD_LIMITS.tools} tools.`),
+    instruction: optionalText('The instruction', CARD_LIMITS.instructionCharacters),
   })
   .refine((card) => card.intervals.length > 0 || card.dateLimit !== null, {
     error: 'The card has no limit, so it would never fall due. Give it one.',
@@ -98,3 +109,26 @@ export const listCardsOutput = z.array(z.custom<JobCard>());
 export const saveCardInput = z.object({ teamId, carId, cardId: cardId.nullable(), card: cardBody });
 export const saveCardOutput = z.object({ cardId });
 export const removeCardInput = z.object({ teamId, cardId });
+
+/**
+ * `add` puts the table's cards behind those of the car. `replace` makes them all of the car's cards: one of the same
+ * name stays the same card with its history, the rest are removed.
+ */
+export const importTableInput = z.object({
+  teamId,
+  carId,
+  text: z
+    .string({ error: 'The table is missing.' })
+    .max(
+      MOST_TABLE_CHARACTERS,
+      `The table is longer than ${MOST_TABLE_CHARACTERS} characters. Bring it in in parts.`,
+    ),
+  how: z.enum(['add', 'replace'], 'Choose whether the cards are added or replace those of the car.'),
+});
+export type ImportTable = z.infer<typeof importTableInput>;
+
+/** A wrong cell is an answer, not an error: nothing was changed then. */
+export const importTableOutput = z.discriminatedUnion('ok', [
+  z.object({ ok: z.literal(true), added: z.int(), kept: z.int(), removed: z.int() }),
+  z.object({ ok: z.literal(false), problems: z.array(z.custom<CardTableProblem>()) }),
+]);

@@ -16,6 +16,21 @@ export type {
 } from './model';
 export type { CardQuestion, CardsQuestion, RouteKnowledge, ServiceQuestion, WearQuestion } from './questions';
 
+// Cards as a table for a spreadsheet.
+
+export { CARD_LIMITS } from './card-limits';
+export { cardsToTable } from './card-table/cards-to-table';
+export { type MatchedCards, matchCards } from './card-table/match-cards';
+export {
+  type CardTableCode,
+  type CardTableProblem,
+  MOST_TABLE_CARDS,
+  MOST_TABLE_CHARACTERS,
+  type ReadCardTable,
+  type TableCard,
+} from './card-table/model';
+export { readCardTable } from './card-table/read-card-table';
+
 // Wear.
 
 export { carriedWear } from './carried-wear';

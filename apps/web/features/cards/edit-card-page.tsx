@@ -15,6 +15,7 @@ import { carAddress } from '../events/addresses';
 import { LoadTrouble } from '../events/trouble';
 import { useTeam } from '../events/use-team';
 import { CardEditor } from './card-editor';
+import { CopyCard } from './copy-card';
 import { RemoveCard } from './remove-card';
 
 export interface EditCardPageProps {
@@ -48,13 +49,14 @@ export function EditCardPage({ teamId, car, cardId }: EditCardPageProps) {
           A manager of the team writes and changes them. You see them at each service.
         </EmptyState>
       ) : (
-        <CardSheet teamId={teamId} carId={car.carId} card={card} />
+        <CardSheet teamId={teamId} car={car} card={card} />
       )}
     </>
   );
 }
 
-function CardSheet({ teamId, carId, card }: { teamId: string; carId: string; card: JobCard | null }) {
+function CardSheet({ teamId, car, card }: { teamId: string; car: CarRow; card: JobCard | null }) {
+  const { carId } = car;
   const router = useRouter();
   const queries = useQueryClient();
 
@@ -72,6 +74,7 @@ function CardSheet({ teamId, carId, card }: { teamId: string; carId: string; car
       <CardEditor teamId={teamId} carId={carId} card={card} onSaved={goBack} />
       {card ? (
         <Stack across>
+          <CopyCard teamId={teamId} car={car} card={card} />
           <RemoveCard teamId={teamId} card={card} onRemoved={goBack} />
         </Stack>
       ) : null}

@@ -1,11 +1,11 @@
 'use client';
 
-import { createCarInput } from '@halfshaft/contract';
+import { createCarInput, type StarterSet } from '@halfshaft/contract';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useRouter } from 'next/navigation';
 import { useForm } from 'react-hook-form';
 import { Button } from '@/components/button';
-import { ChoiceGroup } from '@/components/choice-group';
+import { type Choice, ChoiceGroup } from '@/components/choice-group';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { api, problemOf } from '@/lib/api';
@@ -18,24 +18,33 @@ import { SaveTrouble } from '../events/trouble';
 import { CarFields, type CarForm } from './car-fields';
 
 interface NewCarForm extends CarForm {
-  starterCards: 'yes' | 'no';
+  starterCards: StarterSet;
 }
 
-const NEW_CAR: NewCarForm = { name: '', drive: '', surface: '', starterCards: 'yes' };
-const STARTER_CHOICES = [
-  { value: 'yes', label: 'Yes', hint: 'Rounds and jobs most cars need. Change the numbers to your car’s.' },
-  { value: 'no', label: 'No', hint: 'An empty car, for your own cards.' },
+const NEW_CAR: NewCarForm = { name: '', drive: '', surface: '', starterCards: 'small' };
+const STARTER_CHOICES: readonly (Choice & { value: StarterSet })[] = [
+  {
+    value: 'small',
+    label: 'A small set',
+    hint: 'Three rounds and a few jobs, about twelve cards. For a first event: what is due at every service fits two people in twenty minutes.',
+  },
+  {
+    value: 'full',
+    label: 'The full set',
+    hint: 'Ten rounds and more than fifty jobs by distance, engine hours, day and event. For a car you look after all season. Most of them fall due seldom.',
+  },
+  {
+    value: 'none',
+    label: 'None',
+    hint: 'An empty car. For when you write your own cards, or paste those of another car.',
+  },
 ];
 const newCar = createCarInput.omit({ teamId: true });
-
-function toBody({ starterCards, ...car }: NewCarForm) {
-  return { ...car, withStarterCards: starterCards === 'yes' };
-}
 
 export function AddCar({ teamId }: { teamId: string }) {
   const form = useForm<NewCarForm>({
     defaultValues: NEW_CAR,
-    resolver: contractResolver(newCar, toBody),
+    resolver: contractResolver<NewCarForm>(newCar, (values) => values),
   });
   const kept = useKeptForm(`car.new.${teamId}`, form);
   const router = useRouter();
@@ -45,7 +54,7 @@ export function AddCar({ teamId }: { teamId: string }) {
 
   const save = form.handleSubmit(async (values) => {
     try {
-      const { carId } = await create.mutateAsync({ teamId, ...newCar.parse(toBody(values)) });
+      const { carId } = await create.mutateAsync({ teamId, ...newCar.parse(values) });
       kept.clear();
       await queries.invalidateQueries({ queryKey: api.car.list.queryKey({ teamId }) });
       router.push(carAddress(teamId, carId));
@@ -74,7 +83,8 @@ export function AddCar({ teamId }: { teamId: string }) {
             errors={errors}
           />
           <ChoiceGroup
-            label="Begin with starter cards?"
+            label="Cards to begin with"
+            hint="Either way, change the numbers to your car’s: its builder’s values come first."
             choices={STARTER_CHOICES}
             {...form.register('starterCards')}
           />

@@ -11,7 +11,9 @@ import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
 import { CardList } from '../cards/card-list';
+import { CardsAsTable } from '../cards/cards-as-table';
 import { EditCardPage } from '../cards/edit-card-page';
+import { ImportCardsPage } from '../cards/import-cards-page';
 import { cardAddress, carsAddress } from '../events/addresses';
 import { TeamPage } from '../events/team-page';
 import { BadAddress, LoadTrouble } from '../events/trouble';
@@ -20,7 +22,7 @@ import { useTeam } from '../events/use-team';
 import { DRIVE_WORDS, SURFACE_WORDS } from './car-words';
 import { EditCar } from './edit-car';
 
-/** One car with its cards; with `card` in the address, that card's form in place of the list. */
+/** One car with its cards; with `card` in the address, that card's form, or the table to bring in, in place of the list. */
 export function CarPage() {
   const carId = useQueryId('car');
   return (
@@ -47,6 +49,7 @@ function CarOfTeam({ teamId, carId }: { teamId: string; carId: string }) {
       </EmptyState>
     );
   }
+  if (card === 'table') return <ImportCardsPage teamId={teamId} car={car} />;
   return card === null ? (
     <CarWithCards teamId={teamId} car={car} />
   ) : (
@@ -76,6 +79,7 @@ function CarWithCards({ teamId, car }: { teamId: string; car: CarRow }) {
         }
       />
       <CardList teamId={teamId} carId={car.carId} mayManage={mayManage} />
+      <CardsAsTable teamId={teamId} car={car} mayManage={mayManage} />
       {mayManage ? (
         <EditCar teamId={teamId} car={car} open={editing} onClose={() => setEditing(false)} />
       ) : null}

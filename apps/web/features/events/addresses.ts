@@ -6,8 +6,11 @@ function address(page: string, ids: Record<string, string>): string {
 
 export const carsAddress = (team: string) => address('cars', { team });
 export const carAddress = (team: string, car: string) => address('car', { team, car });
-/** `card` is its id, or `new`. */
+/** `card` is its id, `new`, or `table` for many at once. */
 export const cardAddress = (team: string, car: string, card: string) => address('car', { team, car, card });
+
+/** Where a table of cards is brought in to the car. */
+export const cardTableAddress = (team: string, car: string) => cardAddress(team, car, 'table');
 
 /** One's teams with their events. */
 export const HOME_ADDRESS = address('home', {});

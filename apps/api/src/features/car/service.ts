@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto';
-import type { CarRow } from '@halfshaft/contract';
-import { starterCards } from '@halfshaft/lifing';
+import type { CarRow, StarterSet } from '@halfshaft/contract';
+import { fullStarterCards, type JobCard, starterCards } from '@halfshaft/lifing';
 import type { MemberTx, TeamTx } from '@halfshaft/store';
 import { notAllowed, unknown } from '../../errors';
 import { mayManage } from '../people/ability';
 import { createCardRows, createCarRow, listCarRows, updateCarRow } from './data';
 
 interface NewCar extends Omit<CarRow, 'carId'> {
-  withStarterCards: boolean;
+  starterCards: StarterSet;
 }
 
 /** Helpers of one event see the cars that are entered in it. */
@@ -24,8 +24,13 @@ export async function addCar(tx: MemberTx, car: NewCar, now: number) {
 export async function createCar(tx: TeamTx, car: NewCar, now: number): Promise<string> {
   const carId = randomUUID();
   await createCarRow(tx, carId, car, now);
-  if (car.withStarterCards) await createCardRows(tx, carId, starterCards(car.drive, car.surface), now);
+  await createCardRows(tx, carId, firstCards(car), now);
   return carId;
+}
+
+function firstCards({ drive, surface, starterCards: set }: NewCar): JobCard[] {
+  if (set === 'none') return [];
+  return set === 'small' ? starterCards(drive, surface) : fullStarterCards(drive, surface);
 }
 
 export async function updateCar(tx: MemberTx, car: CarRow): Promise<void> {

@@ -52,6 +52,30 @@ export async function updateCardRow(
   return count > 0;
 }
 
+/** Holds the car's cards still until the transaction ends, so that two tables never mix. False when there is no such car. */
+export async function lockCarRow(tx: TeamTx, carId: string): Promise<boolean> {
+  const rows = await tx.db.$queryRaw<{ id: string }[]>`
+    SELECT id FROM car WHERE team_id = ${tx.teamId}::uuid AND id = ${carId}::uuid FOR UPDATE`;
+  return rows.length > 0;
+}
+
+/** A car's cards in the order given: those with an id are changed, the others are new. */
+export async function writeCardRows(
+  tx: TeamTx,
+  carId: string,
+  cards: { id: string | null; card: CardBody }[],
+  now: number,
+): Promise<void> {
+  const { teamId } = tx;
+  for (const [ordinal, { id, card }] of cards.entries()) {
+    const body = { ...card, id: undefined };
+    if (id === null) {
+      const created = { teamId, id: randomUUID(), carId, ordinal, body, createdAt: toDate(now) };
+      await tx.db.card.create({ data: created });
+    } else await tx.db.card.updateMany({ where: { teamId, id, carId }, data: { ordinal, body } });
+  }
+}
+
 /** The row stays: the log speaks of it. False when the team has no such card in use. */
 export async function removeCardRow(tx: TeamTx, cardId: string, now: number): Promise<boolean> {
   const { count } = await tx.db.card.updateMany({

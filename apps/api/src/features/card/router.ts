@@ -1,4 +1,6 @@
 import {
+  importTableInput,
+  importTableOutput,
   listCardsInput,
   listCardsOutput,
   removeCardInput,
@@ -6,7 +8,7 @@ import {
   saveCardOutput,
 } from '@halfshaft/contract';
 import { router, teamProcedure } from '../../trpc';
-import { listCards, removeCard, saveCard } from './service';
+import { importTable, listCards, removeCard, saveCard } from './service';
 
 export const cardRouter = router({
   list: teamProcedure
@@ -22,4 +24,9 @@ export const cardRouter = router({
   remove: teamProcedure
     .input(removeCardInput)
     .mutation(({ ctx, input }) => removeCard(ctx.tx, input.cardId, ctx.now)),
+
+  importTable: teamProcedure
+    .input(importTableInput)
+    .output(importTableOutput)
+    .mutation(({ ctx, input }) => importTable(ctx.tx, input, ctx.now)),
 });

@@ -36,7 +36,12 @@ export async function keepVisit(
   const { now, store, userId } = founding;
   return withNewTeam(store, { teamId, userId }, async (tx) => {
     const personId = await found(tx, { ...founding, name: input.teamName, personName: input.personName });
-    const car = { name: FIRST_CAR_NAME, drive: visit.drive, surface: visit.surface, withStarterCards: true };
+    const car = {
+      name: FIRST_CAR_NAME,
+      drive: visit.drive,
+      surface: visit.surface,
+      starterCards: 'small' as const,
+    };
     const carId = await createCar(tx, car, now);
     const event = { name: input.eventName, text: visit.itinerary, itinerary: read.itinerary };
     const eventId = await saveNewEvent(tx, event, { personId, now });
