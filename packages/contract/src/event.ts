@@ -1,4 +1,4 @@
-import type { Itinerary, ItineraryProblem } from '@halfshaft/itinerary';
+import type { Itinerary, ItineraryProblem, PenaltyRules } from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
 import { z } from 'zod';
 import type { CarRow } from './car';
@@ -87,6 +87,8 @@ export interface EventReplica {
   itinerary: Itinerary;
   itineraryNumber: number;
   itineraryText: ItineraryText;
+  /** As the managers set them; otherwise what most events have. */
+  penaltyRules: PenaltyRules;
   entries: EntryReplica[];
   people: TeamPerson[];
   /** The person the session belongs to. */

@@ -7,6 +7,7 @@ export * from './ids';
 export * from './invite';
 export * from './organiser';
 export * from './outcome';
+export * from './penalties';
 export * from './people';
 export * from './team';
 export * from './words';
