@@ -2,8 +2,9 @@
 
 import { type EpochSeconds, formatClock, minutesToLose, toWholeMinute } from '@halfshaft/itinerary';
 import type { ControlTime, PersonId } from '@halfshaft/worklog';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from '@/components/button';
+import { Disclosure } from '@/components/disclosure';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import type { Visit } from '../service/visit';
@@ -14,6 +15,8 @@ import { earlyInWords, latenessInWords, toLoseInWords, windowInWords } from './l
 import { latenessAt, latenessQuestionOf } from './lateness-of';
 import { RecordTime } from './record-time';
 import { visitTimes } from './visit-times';
+
+const LONG_BEFORE_SECONDS = 300;
 
 interface ControlSheetProps {
   work: LoadedWork;
@@ -71,6 +74,7 @@ interface ControlPartProps extends ControlSheetProps {
 function ControlPart(props: ControlPartProps) {
   const { work, visit, by, word, controlId, dueAt, plannedAt, recorded } = props;
   const [correcting, setCorrecting] = useState(false);
+  const mayFold = word === 'Out' && recorded === null;
   const { rules, timeZone } = { rules: work.replica.penaltyRules, timeZone: work.replica.itinerary.timeZone };
   const point = work.replica.itinerary.points[props.pointIndex];
   return (
@@ -96,17 +100,36 @@ function ControlPart(props: ControlPartProps) {
           </Button>
         </div>
       ) : (
-        <RecordTime
-          key={recorded?.changedSeq ?? 0}
-          {...{ work, by, controlId, dueAt }}
-          entryId={visit.entry.entryId}
-          dueWords={dueAt === plannedAt ? 'As planned' : 'As due'}
-          saidMinutes={recorded?.heldMinutes ?? 0}
-          onDone={() => setCorrecting(false)}
-        />
+        <Folded
+          open={mayFold ? !isLongBefore(work.now, dueAt) : null}
+          summary={`Write down the out-time at ${controlId}`}
+        >
+          <RecordTime
+            key={recorded?.changedSeq ?? 0}
+            {...{ work, by, controlId, dueAt }}
+            entryId={visit.entry.entryId}
+            dueWords={dueAt === plannedAt ? 'As planned' : 'As due'}
+            saidMinutes={recorded?.heldMinutes ?? 0}
+            onDone={() => setCorrecting(false)}
+          />
+        </Folded>
       )}
     </>
   );
+}
+
+/** While the work goes on, the form for leaving would stand between the clock and the list of jobs: it opens in time. */
+function Folded({ open, summary, children }: { open: boolean | null; summary: string; children: ReactNode }) {
+  if (open === null) return children;
+  return (
+    <Disclosure summary={summary} startOpen={open}>
+      {children}
+    </Disclosure>
+  );
+}
+
+function isLongBefore(now: EpochSeconds | null, at: EpochSeconds): boolean {
+  return now === null || now < at - LONG_BEFORE_SECONDS;
 }
 
 function Due(due: { dueAt: EpochSeconds; plannedAt: EpochSeconds; timeZone: string; word: 'In' | 'Out' }) {

@@ -117,6 +117,9 @@ describe('the words of lateness', () => {
     expect(earlyInWords({ roles: ['serviceIn'] }, DEFAULT_PENALTY_RULES)).toBe(
       'Arriving early is penalised here: 1 min a minute.',
     );
+    expect(earlyInWords({ roles: ['serviceOut'] }, DEFAULT_PENALTY_RULES)).toBe(
+      'Leaving early is penalised here: 1 min a minute.',
+    );
     expect(secondsInWords(90)).toBe('1 min 30 s');
   });
 });

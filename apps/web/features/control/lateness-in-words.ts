@@ -31,15 +31,16 @@ export function windowInWords(dueAt: EpochSeconds, rules: PenaltyRules, timeZone
   return `Hand in the card ${clock(onTimeFrom)}–${clock(onTimeUntil)}. Enter the zone from ${clock(mayEnterFrom)}.`;
 }
 
-/** What arriving before the due minute means at a control. */
+/** What arriving at (or leaving by) a control before the due minute means. */
 export function earlyInWords({ roles }: Pick<ControlPoint, 'roles'>, rules: PenaltyRules): string {
-  if (roles.some((role) => rules.earlyAllowedAt.includes(role))) return 'Arriving early is allowed here.';
+  const deed = leavesService(roles) ? 'Leaving' : 'Arriving';
+  if (roles.some((role) => rules.earlyAllowedAt.includes(role))) return `${deed} early is allowed here.`;
   if (leavesService(roles) && rules.serviceTimeMayBeGivenUp)
     return 'A late car may leave early, down to its planned time.';
   const penalty = secondsInWords(rules.earlySecondsPerMinute);
   return rules.earlySecondsPerMinute === 0
-    ? 'Arriving early costs nothing here.'
-    : `Arriving early is penalised here: ${penalty} a minute.`;
+    ? `${deed} early costs nothing here.`
+    : `${deed} early is penalised here: ${penalty} a minute.`;
 }
 
 /** How a control was passed: on time, late (ours and the event's) or early, the penalty, and any maximum passed. */

@@ -1,12 +1,13 @@
 'use client';
 
 import { actionArgs } from '@halfshaft/contract';
-import { type EpochSeconds, formatClock, toWholeMinute } from '@halfshaft/itinerary';
+import { type EpochSeconds, formatClock } from '@halfshaft/itinerary';
 import type { PersonId } from '@halfshaft/worklog';
 import { useState } from 'react';
 import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
+import { FieldError } from '@/components/field';
 import { NumberField } from '@/components/number-field';
 import { Stack } from '@/components/stack';
 import { TextField } from '@/components/text-field';
@@ -19,7 +20,11 @@ import { readClock } from './read-clock';
 const recordDraft = z.object({ clock: z.string(), held: z.string() });
 /** Farther from the due time, the clock on the wall is not what the control wrote. */
 const HALF_A_DAY_SECONDS = 12 * 3600;
-const NO_CLOCK = 'Type the time as hours and minutes, such as 13:27.';
+
+interface Problem {
+  at: 'choice' | 'clock' | 'held';
+  sentence: string;
+}
 
 export interface RecordTimeProps {
   work: LoadedWork;
@@ -40,9 +45,10 @@ export function RecordTime(props: RecordTimeProps) {
   const { timeZone } = work.replica.itinerary;
   const empty = { clock: '', held: saidMinutes === 0 ? '' : String(saidMinutes) };
   const [draft, setDraft, clearDraft] = useDraft(`time.${entryId}.${controlId}`, recordDraft, empty);
-  const [problem, setProblem] = useState<{ at: 'clock' | 'held'; sentence: string } | null>(null);
+  const [problem, setProblem] = useState<Problem | null>(null);
   const clockOf = (at: EpochSeconds) => formatClock(at, timeZone);
   const nowAt = work.now !== null && Math.abs(work.now - dueAt) < HALF_A_DAY_SECONDS ? work.now : null;
+  const [startOpen] = useState(() => draft.held !== '' || !['', clockOf(dueAt)].includes(draft.clock));
 
   function choose(clock: string) {
     setProblem(null);
@@ -50,13 +56,9 @@ export function RecordTime(props: RecordTimeProps) {
   }
 
   function record() {
-    const writtenAt = readClock(draft.clock, dueAt, timeZone);
-    if (writtenAt === null) return setProblem({ at: 'clock', sentence: NO_CLOCK });
-    const heldMinutes = draft.held.trim() === '' ? 0 : readNumber(draft.held);
-    const shape = actionArgs.recordTime.shape.heldMinutes.safeParse(heldMinutes);
-    if (!shape.success)
-      return setProblem({ at: 'held', sentence: shape.error.issues[0]?.message ?? 'Type whole minutes.' });
-    const done = work.act('recordTime', { entryId, controlId, writtenAt, heldMinutes: shape.data }, by);
+    const read = readDraft(draft, dueAt, timeZone);
+    if ('sentence' in read) return setProblem(read);
+    const done = work.act('recordTime', { entryId, controlId, ...read }, by);
     if (!done.ok) return;
     setProblem(null);
     setDraft(empty);
@@ -64,7 +66,7 @@ export function RecordTime(props: RecordTimeProps) {
     onDone();
   }
 
-  const errorAt = (at: 'clock' | 'held') => (problem?.at === at ? problem.sentence : undefined);
+  const errorAt = (at: Problem['at']) => (problem?.at === at ? problem.sentence : undefined);
   return (
     <Stack>
       <div className={styles.choices}>
@@ -72,44 +74,61 @@ export function RecordTime(props: RecordTimeProps) {
           {dueWords} {clockOf(dueAt)}
         </Button>
         {nowAt === null ? null : (
-          <Button
-            aria-pressed={draft.clock === clockOf(nowAt)}
-            onClick={() => choose(clockOf(toWholeMinute(nowAt)))}
-          >
+          <Button aria-pressed={draft.clock === clockOf(nowAt)} onClick={() => choose(clockOf(nowAt))}>
             Now {clockOf(nowAt)}
           </Button>
         )}
       </div>
-      <div className={styles.typed}>
-        <TextField
-          label="Time on the card"
-          hint="Hours and minutes, as the control wrote them."
-          inputMode="text"
-          autoComplete="off"
-          value={draft.clock}
-          error={errorAt('clock')}
-          onChange={(event) => choose(event.target.value)}
-        />
-      </div>
-      <Disclosure summary="More" startOpen={draft.held !== ''}>
-        <div className={styles.typed}>
-          <NumberField
-            label="The event held us"
-            hint="A delayed stage, a queue, a closed road: what of the lateness is not ours."
-            unit="min"
-            whole
-            optional
-            value={draft.held}
-            error={errorAt('held')}
-            onChange={(event) => setDraft({ ...draft, held: event.target.value })}
-          />
-        </div>
-      </Disclosure>
+      <FieldError id={`${controlId}choice`} error={errorAt('choice')} />
       <div className={styles.choices}>
-        <Button look="main" onClick={record}>
+        <Button
+          look={draft.clock === '' ? 'plain' : 'main'}
+          aria-describedby={problem?.at === 'choice' ? `${controlId}choice` : undefined}
+          onClick={record}
+        >
           {draft.clock === '' ? 'Write it down' : `Write down ${draft.clock}`}
         </Button>
       </div>
+      <Disclosure summary="Another time, or the event held us" startOpen={startOpen}>
+        <Stack>
+          <div className={styles.typed}>
+            <TextField
+              label="Time on the card"
+              hint="Hours and minutes, as the control wrote them."
+              autoComplete="off"
+              value={draft.clock}
+              error={errorAt('clock')}
+              onChange={(event) => choose(event.target.value)}
+            />
+          </div>
+          <div className={styles.typed}>
+            <NumberField
+              label="The event held us"
+              hint="A delayed stage, a queue, a closed road: what of the lateness is not ours."
+              unit="min"
+              whole
+              optional
+              value={draft.held}
+              error={errorAt('held')}
+              onChange={(event) => setDraft({ ...draft, held: event.target.value })}
+            />
+          </div>
+        </Stack>
+      </Disclosure>
     </Stack>
   );
+}
+
+function readDraft({ clock, held }: z.output<typeof recordDraft>, dueAt: EpochSeconds, timeZone: string) {
+  if (clock.trim() === '') return no('choice', 'Choose a time first, or type it below.');
+  const writtenAt = readClock(clock, dueAt, timeZone);
+  if (writtenAt === null) return no('clock', 'Type the time as hours and minutes, such as 13:27.');
+  const typed = held.trim() === '' ? 0 : readNumber(held);
+  const heldMinutes = actionArgs.recordTime.shape.heldMinutes.safeParse(typed);
+  if (heldMinutes.success) return { writtenAt, heldMinutes: heldMinutes.data };
+  return no('held', heldMinutes.error.issues[0]?.message ?? 'Type whole minutes.');
+}
+
+function no(at: Problem['at'], sentence: string): Problem {
+  return { at, sentence };
 }
