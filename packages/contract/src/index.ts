@@ -7,7 +7,6 @@ export * from './ids';
 export * from './invite';
 export * from './organiser';
 export * from './outcome';
-export * from './penalties';
 export * from './people';
 export * from './team';
 export * from './words';
