@@ -142,7 +142,7 @@ async function tracesOf(actionId: string) {
   return row;
 }
 
-const TOUCHED = ['action', 'log_entry', 'log_head', 'applied_action', 'stage_run'];
+const TOUCHED = ['action', 'log_entry', 'log_head', 'applied_action', 'stage_run', 'control_time'];
 
 /** The tables that two confirmed stages and a refusal have no business in. */
 async function othersHash(): Promise<[string, string][]> {

@@ -20,6 +20,7 @@ export type WorkAction = ReturnType<typeof stamped> & { worker: number };
 const SERVICES = ['A', 'B'];
 const STAGES = ['SS1', 'SS2', 'SS3'];
 const GRADES: FindingGrade[] = ['ok', 'watch', 'needsWork', 'temporaryRepair'];
+const CONTROLS = ['TC2A', 'TC2B'];
 const SNAGS = 3;
 
 /**
@@ -68,7 +69,7 @@ function randomBody(
   const kind = chance.pick([
     ...(['takeTask', 'takeTask', 'releaseTask', 'startTask', 'closeTask', 'closeTask', 'closeTask'] as const),
     ...(['carryOverTask', 'dropTask', 'reopenTask', 'signTask', 'signTask'] as const),
-    ...(['raiseSnag', 'raiseSnag', 'confirmStage', 'undo', 'undo', 'undo'] as const),
+    ...(['raiseSnag', 'raiseSnag', 'confirmStage', 'recordTime', 'undo', 'undo', 'undo'] as const),
   ]);
   switch (kind) {
     case 'closeTask': {
@@ -92,6 +93,13 @@ function randomBody(
       return {
         kind,
         args: { entryId, stageId: chance.pick(STAGES), driven: chance.whole(3) > 0, conditions },
+      };
+    }
+    case 'recordTime': {
+      const writtenAt = 1_781_340_000 + chance.whole(10) * 60;
+      return {
+        kind,
+        args: { entryId, controlId: chance.pick(CONTROLS), writtenAt, heldMinutes: chance.whole(4) },
       };
     }
     case 'undo':

@@ -1,5 +1,12 @@
 import type { PushResult } from '@halfshaft/contract';
-import { ACTION_KINDS, type EntryKind, type LogEntry, rebuild, type WorkState } from '@halfshaft/worklog';
+import {
+  ACTION_KINDS,
+  type EntryKind,
+  isFact,
+  type LogEntry,
+  rebuild,
+  type WorkState,
+} from '@halfshaft/worklog';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent, taskRef } from '../support/event';
 import { type Caller, type House, openHouse } from '../support/house';
@@ -11,7 +18,7 @@ const SEEDS = [3, 17, 42];
 const STEPS = 160;
 const ALL_ENTRY_KINDS: EntryKind[] = [
   ...(['claimed', 'released', 'started', 'done', 'carriedOver', 'dropped'] as const),
-  ...(['reopened', 'signed', 'snagRaised', 'stageConfirmed', 'undone'] as const),
+  ...(['reopened', 'signed', 'snagRaised', 'stageConfirmed', 'timeRecorded', 'undone'] as const),
 ];
 
 interface Bay {
@@ -169,7 +176,7 @@ function inOtherOrder(work: WorkAction[], seed: number): WorkAction[] {
 /** A fact is never refused, except about a snag that nobody had raised by then. */
 function expectFactsKept(arrived: WorkAction[], results: PushResult[]): void {
   const refusedFacts = arrived.filter((action, index) => {
-    if (!['closeTask', 'raiseSnag', 'confirmStage'].includes(action.kind)) return false;
+    if (!isFact(action.kind)) return false;
     return results[index]?.status === 'refused' && results[index]?.code !== 'unknownTask';
   });
   expect(results).toHaveLength(arrived.length);
@@ -193,11 +200,18 @@ async function expectConsistent({ team }: Bay): Promise<LogEntry[]> {
   return entries;
 }
 
-function rowsOf({ tasks, snags, stages, actions }: WorkState): Record<string, Record<string, unknown>> {
+function rowsOf({
+  tasks,
+  snags,
+  stages,
+  times,
+  actions,
+}: WorkState): Record<string, Record<string, unknown>> {
   return {
     task: Object.fromEntries(tasks),
     snag: Object.fromEntries(snags),
     stage_run: Object.fromEntries(stages),
+    control_time: Object.fromEntries(times),
     applied_action: Object.fromEntries(actions),
   };
 }

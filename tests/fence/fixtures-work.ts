@@ -42,6 +42,10 @@ const BODIES: { [Kind in ActionKind]: (world: World) => Promise<ActionBody> | Ac
     kind: 'confirmStage',
     args: { entryId, stageId: 'SS1', driven: true, conditions: {} },
   }),
+  recordTime: ({ entryId }) => ({
+    kind: 'recordTime',
+    args: { entryId, controlId: 'TC2B', writtenAt: 1_781_341_200, heldMinutes: 0 },
+  }),
   undo: async (world) => {
     const actionId = await push(world, { kind: 'takeTask', args: { task: plainTask(world, 'E') } });
     return { kind: 'undo', args: { actionId } };

@@ -1,3 +1,4 @@
+import { DEFAULT_PENALTY_RULES, PENALTY_PRESETS } from '@halfshaft/itinerary';
 import { ITINERARY } from '../support/event';
 import { type Variant, variant } from './fixture';
 import { pushFixtures } from './fixtures-work';
@@ -5,6 +6,7 @@ import { CAR, type World } from './world';
 
 const POSITION = { carNumber: '9', startPosition: 9, people: 3 };
 const CHANGED_ITINERARY = { ...ITINERARY, startsOn: '2026-06-20' };
+const BRITISH = PENALTY_PRESETS[1]?.rules ?? DEFAULT_PENALTY_RULES;
 const FOR_MECHANICS = { role: 'mechanic', days: 2 } as const;
 const founding = { teamName: 'New team', personName: 'New founder', eventName: 'New event' };
 const visit = {
@@ -79,6 +81,11 @@ export const FIXTURES: Variant[] = [
     ...POSITION,
   })),
   variant('event.updateEntry', 'manager', ({ teamId, entryId }) => ({ teamId, entryId, ...POSITION })),
+  variant('event.setPenalties', 'manager', ({ teamId, eventId }) => ({
+    teamId,
+    eventId,
+    rules: BRITISH,
+  })),
   variant('event.published', 'account', () => undefined),
   variant('event.takeOver', 'manager', ({ teamId, organiser: { organiserId, publishedEventId } }) => ({
     teamId,

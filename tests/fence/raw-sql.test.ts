@@ -236,8 +236,9 @@ describe('settings', () => {
         db.entry,
         db.invite,
       ];
-      const log = [db.logHead, db.action, db.logEntry, db.task, db.snag, db.stageRun, db.appliedAction];
-      for (const model of [...models, ...log] as { findMany(): Promise<{ teamId: string }[]> }[]) {
+      const log = [db.logHead, db.action, db.logEntry, db.task, db.snag];
+      const rest = [db.stageRun, db.controlTime, db.appliedAction];
+      for (const model of [...models, ...log, ...rest] as { findMany(): Promise<{ teamId: string }[]> }[]) {
         expect(new Set((await model.findMany()).map((row) => row.teamId))).toEqual(new Set([teamId]));
       }
     });

@@ -17,6 +17,8 @@ export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
   const { teamId, entryId, eventId, idleCarId } = world;
   const stage = { entryId, stageId: 'SS1', driven: true, conditions: {} };
   await pushAs(world.owner, world, { kind: 'confirmStage', args: stage });
+  const time = { entryId, controlId: 'TC2A', writtenAt: 1_781_340_000, heldMinutes: 3 };
+  await pushAs(world.owner, world, { kind: 'recordTime', args: time });
   const refused = makeAction(
     { kind: 'releaseTask', args: { task: taskRef(entryId, world.signedCardId) } },
     world.owner.personId,

@@ -49,6 +49,11 @@ export const pullInput = z.object({ teamId, eventId, since: wholeNumber('The seq
 export const pullOutput = z.object({ entries: z.array(z.custom<LogEntry>()), lastSeq: z.number() });
 
 const serviceId = z.string().regex(/^[A-Z]{1,2}$/, 'That is not the letter of a service.');
+/** Seconds: until the year 2200. */
+const wholeMinute = wholeNumber('A time', 0, 7_258_118_400).refine(
+  (at) => at % 60 === 0,
+  'A control writes whole minutes. Leave the seconds away.',
+);
 const stageId = shortText('The stage', 20);
 const task = z.object({
   entryId,
@@ -94,5 +99,11 @@ export const actionArgs = {
     urgent: z.boolean(),
   }),
   confirmStage: z.object({ entryId, stageId, driven: z.boolean(), conditions }),
+  recordTime: z.object({
+    entryId,
+    controlId: shortText('The control', 20),
+    writtenAt: wholeMinute,
+    heldMinutes: wholeNumber('The minutes the event held the car', 0, 600),
+  }),
   undo: z.object({ actionId }),
 };

@@ -6,6 +6,7 @@ interface TouchedPart {
   task?: Task;
   snag?: Omit<ActionRecord['snags'][number], 'seq'>;
   stage?: Omit<ActionRecord['stages'][number], 'seq'>;
+  time?: Omit<NonNullable<ActionRecord['times']>[number], 'seq'>;
 }
 
 /** What is remembered of an action after one more of its entries, which touched `part` (as it stood before). */
@@ -23,6 +24,7 @@ export function addToRecord(
     tasks: part.task ? withTask(start.tasks, part.task, seq) : start.tasks,
     snags: part.snag ? [...start.snags, { ...part.snag, seq }] : start.snags,
     stages: part.stage ? [...start.stages, { ...part.stage, seq }] : start.stages,
+    times: part.time ? [...(start.times ?? []), { ...part.time, seq }] : (start.times ?? []),
   };
 }
 
@@ -33,5 +35,16 @@ function withTask(tasks: ActionRecord['tasks'], before: Task, seq: number): Acti
 }
 
 function newRecord(actionId: string, by: string, enteredBy: string): ActionRecord {
-  return { actionId, by, enteredBy, kinds: [], seq: 0, tasks: [], snags: [], stages: [], undone: false };
+  return {
+    actionId,
+    by,
+    enteredBy,
+    kinds: [],
+    seq: 0,
+    tasks: [],
+    snags: [],
+    stages: [],
+    times: [],
+    undone: false,
+  };
 }

@@ -6,7 +6,7 @@ import { rebuild } from './rebuild';
 import { emptyState } from './state';
 import { taskIdOf } from './task-id-of';
 import { taskOf } from './task-of';
-import { close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE } from './testing/bay';
+import { close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME } from './testing/bay';
 import { KAI, MIA } from './testing/people';
 
 function entryOf(body: EntryBody, seq = 1): LogEntry {
@@ -38,6 +38,7 @@ describe('apply', () => {
     bay.act(SNAG, MIA);
     bay.act(close(LEAK), KAI);
     bay.act(STAGE, KAI);
+    bay.act(TIME, KAI);
     expect(bay.log.reduce(apply, emptyState)).toEqual(bay.state);
     expect(applyAll(emptyState, bay.log)).toEqual(bay.state);
     expect(rebuild(bay.log)).toEqual(bay.state);
@@ -100,6 +101,19 @@ describe('changesOf', () => {
     expect(changesOf(before, bay.state)).toMatchObject({
       stages: [],
       removedStages: [{ entryId: 'car7', stageId: 'SS3' }],
+    });
+  });
+
+  it('names a time that was recorded, and a control without one any more', () => {
+    const bay = openBay();
+    const before = bay.state;
+    bay.act(TIME, MIA);
+    const recorded = bay.state;
+    expect(changesOf(before, recorded).times).toMatchObject([{ controlId: 'TC4A', writtenAt: 47_160 }]);
+    bay.act({ kind: 'undo', args: { actionId: 'a1' } }, MIA);
+    expect(changesOf(recorded, bay.state)).toMatchObject({
+      times: [],
+      removedTimes: [{ entryId: 'car7', controlId: 'TC4A' }],
     });
   });
 });

@@ -1,15 +1,17 @@
 import { addToRecord } from './add-to-record';
 import { applyToTask, type TaskEntryBody } from './apply-to-task';
 import type { LogEntry } from './entry';
-import type { Snag, StageConfirmation, Task } from './model';
+import type { ControlTime, Snag, StageConfirmation, Task } from './model';
 import { stageKeyOf } from './stage-key-of';
-import type { ActionRecord, StageKey, WorkState } from './state';
+import type { ActionRecord, StageKey, TimeKey, WorkState } from './state';
 import { taskOf } from './task-of';
+import { timeKeyOf } from './time-key-of';
 
 interface Draft {
   tasks: Map<string, Task>;
   snags: Map<string, Snag>;
   stages: Map<StageKey, StageConfirmation>;
+  times: Map<TimeKey, ControlTime>;
   actions: Map<string, ActionRecord>;
 }
 
@@ -30,6 +32,7 @@ export function applyAll(state: WorkState, entries: Iterable<LogEntry>): WorkSta
     tasks: new Map(state.tasks),
     snags: new Map(state.snags),
     stages: new Map(state.stages),
+    times: new Map(state.times),
     actions: new Map(state.actions),
   };
   for (const entry of entries) applyToDraft(draft, entry);
@@ -40,6 +43,7 @@ function applyToDraft(draft: Draft, entry: LogEntry): void {
   const { body } = entry;
   if (body.kind === 'snagRaised') applySnagRaised(draft, entry, body);
   else if (body.kind === 'stageConfirmed') applyStageConfirmed(draft, entry, body);
+  else if (body.kind === 'timeRecorded') applyTimeRecorded(draft, entry, body);
   else if (body.kind === 'undone') applyUndone(draft, entry, body);
   else applyAboutTask(draft, entry, body);
 }
@@ -82,6 +86,16 @@ function applyStageConfirmed(draft: Draft, entry: LogEntry, body: BodyOf<'stageC
   draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, part));
 }
 
+/** Said again, the last one counts: a misread time card is put right by writing it once more. */
+function applyTimeRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'timeRecorded'>): void {
+  const { kind: _, ...said } = body;
+  const key = timeKeyOf(said);
+  const before = draft.times.get(key) ?? null;
+  draft.times.set(key, { ...said, recordedBy: entry.by, ...changedBy(entry) });
+  const part = { time: { entryId: said.entryId, controlId: said.controlId, before } };
+  draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, part));
+}
+
 function applyUndone(draft: Draft, entry: LogEntry, body: BodyOf<'undone'>): void {
   for (const before of body.tasks) {
     const task = { ...before, ...changedBy(entry) };
@@ -92,6 +106,10 @@ function applyUndone(draft: Draft, entry: LogEntry, body: BodyOf<'undone'>): voi
   for (const { before, ...ref } of body.stages) {
     if (before) draft.stages.set(stageKeyOf(ref), { ...before, ...changedBy(entry) });
     else draft.stages.delete(stageKeyOf(ref));
+  }
+  for (const { before, ...ref } of body.times ?? []) {
+    if (before) draft.times.set(timeKeyOf(ref), { ...before, ...changedBy(entry) });
+    else draft.times.delete(timeKeyOf(ref));
   }
   const undone = draft.actions.get(body.actionId);
   if (undone) draft.actions.set(undone.actionId, { ...undone, undone: true });

@@ -1,14 +1,17 @@
-import type { Snag, StageConfirmation, Task } from './model';
-import type { ActionRecord, StageRef, WorkState } from './state';
+import type { ControlTime, Snag, StageConfirmation, Task } from './model';
+import type { ActionRecord, StageRef, TimeRef, WorkState } from './state';
 
 /** The rows to save after entries were applied. */
 export interface WorkChanges {
   tasks: Task[];
   snags: Snag[];
   stages: StageConfirmation[];
+  times: ControlTime[];
   actions: ActionRecord[];
   /** Stages of which nothing is said any more: an undo of the first confirmation. */
   removedStages: StageRef[];
+  /** Controls of which no time is recorded any more: an undo of the first recording. */
+  removedTimes: TimeRef[];
 }
 
 /**
@@ -18,13 +21,16 @@ export interface WorkChanges {
  * changesOf(slice, applyAll(slice, entries)).tasks // the tasks touched, as they now stand
  */
 export function changesOf(before: WorkState, after: WorkState): WorkChanges {
-  const removed = [...before.stages].filter(([key]) => !after.stages.has(key));
+  const removedStages = [...before.stages].filter(([key]) => !after.stages.has(key));
+  const removedTimes = [...before.times].filter(([key]) => !after.times.has(key));
   return {
     tasks: changed(before.tasks, after.tasks),
     snags: changed(before.snags, after.snags),
     stages: changed(before.stages, after.stages),
+    times: changed(before.times, after.times),
     actions: changed(before.actions, after.actions),
-    removedStages: removed.map(([, { entryId, stageId }]) => ({ entryId, stageId })),
+    removedStages: removedStages.map(([, { entryId, stageId }]) => ({ entryId, stageId })),
+    removedTimes: removedTimes.map(([, { entryId, controlId }]) => ({ entryId, controlId })),
   };
 }
 

@@ -21,6 +21,7 @@ const flagged = (entry: EntryKind, ...flags: FlagCode[]): ExpectedOutcome => ({ 
 const elsewhere = {
   raiseSnag: both(yes('snagRaised')),
   confirmStage: both(yes('stageConfirmed')),
+  recordTime: both(yes('timeRecorded')),
   undo: either(no('notAllowed'), yes('undone')),
 };
 
@@ -87,7 +88,7 @@ const whenCarriedOver: Row = {
 const whenDropped: Row = { ...whenCarriedOver, closeTask: both(flagged('done', 'afterNotNeeded')) };
 
 /**
- * What the log makes of two people's (or one person's two) actions on the same task, snag and stage: rows are the
+ * What the log makes of two people's (or one person's two) actions on the same task, snag, stage and control: rows are the
  * action accepted first, columns the second. The task asks for a signature and all its readings are given; its
  * service stands. Before the first action the task is in the state that lets it be accepted: held by the first person
  * (release), closed by the first person (open again), closed by a third (sign), taken by the first person (undo).
@@ -104,5 +105,6 @@ export const conflictTable: Record<ActionKind, Row> = {
   signTask: whenSignedByFirst,
   raiseSnag: { ...whenOpen, raiseSnag: either(flagged('snagRaised', 'alsoRaisedBy'), yes('snagRaised')) },
   confirmStage: whenOpen,
+  recordTime: whenOpen,
   undo: { ...whenOpen, undo: both(no('nothingToUndo')) },
 };

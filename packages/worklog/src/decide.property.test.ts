@@ -16,6 +16,7 @@ import { taskIdOf } from './task-id-of';
 import { taskOf } from './task-of';
 import { actionOf, openBay } from './testing/bay';
 import { randomSteps, type Step } from './testing/fixtures';
+import { timeKeyOf } from './time-key-of';
 
 interface Happening extends Step {
   actionId: string;
@@ -62,6 +63,7 @@ describe('random work of several people in one bay', () => {
         'snagRaised',
         'stageConfirmed',
         'started',
+        'timeRecorded',
         'undone',
       ].sort(),
     );
@@ -207,6 +209,10 @@ describe('random work of several people in one bay', () => {
         for (const stage of touched.stages) {
           const key = stageKeyOf(stage);
           expect(unstamped(after.stages.get(key))).toEqual(unstamped(undone.before.stages.get(key)));
+        }
+        for (const time of touched.times) {
+          const key = timeKeyOf(time);
+          expect(unstamped(after.times.get(key))).toEqual(unstamped(undone.before.times.get(key)));
         }
       }
     });

@@ -3,7 +3,7 @@ import { decide } from './decide';
 import type { PushedAction } from './model';
 import { emptyState } from './state';
 import { carryOver, drop, reopen, start, take, undo } from './testing/asks';
-import { actionOf, CANCELLED, close, gist, LEAK, NUTS, OK, openBay, SNAG, STAGE } from './testing/bay';
+import { actionOf, CANCELLED, close, gist, LEAK, NUTS, OK, openBay, SNAG, STAGE, TIME } from './testing/bay';
 import { doerOf, KAI, MIA } from './testing/people';
 
 describe('decide: cancelled services, revoked people, unknown tasks', () => {
@@ -20,6 +20,7 @@ describe('decide: cancelled services, revoked people, unknown tasks', () => {
     expect(gist(openBay().act(close(NUTS, [OK]), gone))).toBe('done +afterRevocation');
     expect(gist(openBay().act(SNAG, gone))).toBe('snagRaised +afterRevocation');
     expect(gist(openBay().act(STAGE, gone))).toBe('stageConfirmed +afterRevocation');
+    expect(gist(openBay().act(TIME, gone))).toBe('timeRecorded +afterRevocation');
   });
 
   it('still counts what was made before the revocation, flagged', () => {

@@ -13,8 +13,8 @@ import { upgradeAction } from './upgrade-action';
  * What becomes of an action: entries for the log, or a named refusal. The same on a phone (at once, on what it
  * knows) and on the server (the truth). Changes nothing; `apply` the numbered entries to go on.
  *
- * Claims (take, release, start, carry over, drop, open again, sign, undo) may be refused. Facts (close, snag, stage)
- * are always kept, at worst flagged.
+ * Claims (take, release, start, carry over, drop, open again, sign, undo) may be refused. Facts (close, snag, stage,
+ * control time) are always kept, at worst flagged.
  *
  * @param state the whole state, or the slice that `scopeOf` names
  * @param action of this version or the one before
@@ -42,6 +42,8 @@ function rule(state: WorkState, action: Action, doer: Doer, rules: TaskRules | n
       return ruleOnRaiseSnag(state, action.args, action.by);
     case 'confirmStage':
       return { entries: [{ body: { kind: 'stageConfirmed', ...action.args } }] };
+    case 'recordTime':
+      return { entries: [{ body: { kind: 'timeRecorded', ...action.args } }] };
     case 'undo':
       return ruleOnUndo(state, action.args.actionId, doer);
     default:

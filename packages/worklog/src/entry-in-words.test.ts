@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type EntryNames, entryInWords } from './entry-in-words';
 import type { ActionBody } from './model';
 import { taskIdOf } from './task-id-of';
-import { close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, WHEEL } from './testing/bay';
+import { close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
 import { doerOf, JO, KAI, MIA, nameOf } from './testing/people';
 
 const titles: Record<string, string> = { nuts: 'Wheel nuts', wheel: 'Wheels off' };
@@ -11,6 +11,8 @@ const names: EntryNames = {
   task: ({ source }) => (source.kind === 'card' ? (titles[source.cardId] ?? '?') : 'oil on the hub'),
   service: (id) => `Service ${id}`,
   stage: (id) => id,
+  control: (id) => id,
+  clock: (at) => `${Math.floor(at / 3600)}:${String(Math.floor(at / 60) % 60).padStart(2, '0')}`,
   reading: () => 'pad thickness',
 };
 
@@ -96,6 +98,20 @@ describe('entryInWords', () => {
       'Mia confirmed SS3: not driven',
       "Mia closed 'oil on the hub' at Service B",
       "Kai signed 'oil on the hub' at Service B",
+    ]);
+  });
+
+  it('says what a control wrote, and what the event cost', () => {
+    expect(
+      wordsOf(
+        [TIME],
+        [{ ...TIME, args: { ...TIME.args, writtenAt: 47_400, heldMinutes: 3 } }, KAI],
+        [{ kind: 'undo', args: { actionId: 'a2' } }, KAI],
+      ),
+    ).toEqual([
+      'Mia wrote down 13:06 at TC4A',
+      'Kai wrote down 13:10 at TC4A, held by the event for 3 minutes',
+      'Kai took back: wrote down the time, at TC4A',
     ]);
   });
 

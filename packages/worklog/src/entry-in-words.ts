@@ -1,4 +1,4 @@
-import type { ServiceId, StageId } from '@halfshaft/itinerary';
+import type { ControlId, EpochSeconds, ServiceId, StageId } from '@halfshaft/itinerary';
 import type { EntryBody, LogEntry } from './entry';
 import { flagInWords } from './flag-in-words';
 import type { EntryKind, PersonId, TaskRef } from './model';
@@ -10,6 +10,9 @@ export interface EntryNames {
   task: (ref: TaskRef) => string;
   service: (id: ServiceId) => string;
   stage: (id: StageId) => string;
+  control: (id: ControlId) => string;
+  /** The time of day at the event. */
+  clock: (at: EpochSeconds) => string;
   reading: (id: string) => string;
 }
 
@@ -25,6 +28,7 @@ const DID: Record<EntryKind, string> = {
   signed: 'signed',
   snagRaised: 'raised a snag',
   stageConfirmed: 'confirmed',
+  timeRecorded: 'wrote down the time',
   undone: 'took back',
 };
 
@@ -48,6 +52,8 @@ function deedInWords({ by, body }: LogEntry, names: EntryNames): string {
     }
     case 'stageConfirmed':
       return `confirmed ${names.stage(body.stageId)}: ${body.driven ? 'driven' : 'not driven'}`;
+    case 'timeRecorded':
+      return `wrote down ${names.clock(body.writtenAt)} at ${names.control(body.controlId)}${heldInWords(body)}`;
     case 'undone':
       return undoInWords(by, body, names);
     case 'released': {
@@ -72,9 +78,15 @@ function undoInWords(by: PersonId, body: Extract<EntryBody, { kind: 'undone' }>,
     ...body.tasks.map((task) => taskInWords(task.ref, names)),
     ...body.snags.map((snag) => `the snag (${snag.place}): ${snag.words}`),
     ...body.stages.map((stage) => names.stage(stage.stageId)),
+    ...(body.times ?? []).map((time) => `at ${names.control(time.controlId)}`),
   ];
   const deeds = [...new Set(body.kinds)].map((kind) => DID[kind]).join(' and ');
   return `took back${whose}: ${deeds}, ${what.join(', ')}`;
+}
+
+function heldInWords({ heldMinutes }: { heldMinutes: number }): string {
+  if (heldMinutes === 0) return '';
+  return `, held by the event for ${heldMinutes} ${heldMinutes === 1 ? 'minute' : 'minutes'}`;
 }
 
 function taskInWords(ref: TaskRef, names: EntryNames): string {

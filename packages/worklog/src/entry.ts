@@ -1,7 +1,8 @@
-import type { Conditions, ServiceId, StageId } from '@halfshaft/itinerary';
+import type { Conditions, ControlId, EpochSeconds, ServiceId, StageId } from '@halfshaft/itinerary';
 import type {
   ActionId,
   ClockMillis,
+  ControlTime,
   DeviceId,
   EntryId,
   EntryKind,
@@ -42,6 +43,13 @@ export type EntryBody =
     }
   | { kind: 'stageConfirmed'; entryId: EntryId; stageId: StageId; driven: boolean; conditions: Conditions }
   | {
+      kind: 'timeRecorded';
+      entryId: EntryId;
+      controlId: ControlId;
+      writtenAt: EpochSeconds;
+      heldMinutes: number;
+    }
+  | {
       kind: 'undone';
       actionId: ActionId;
       /** Whose action it was, and what it had written: for the log screen. */
@@ -52,6 +60,8 @@ export type EntryBody =
       snags: Snag[];
       /** `before` null: nothing had been said about the stage. */
       stages: { entryId: EntryId; stageId: StageId; before: StageConfirmation | null }[];
+      /** Absent in entries from before control times were recorded. `before` null: no time had been recorded. */
+      times?: { entryId: EntryId; controlId: ControlId; before: ControlTime | null }[];
     };
 
 /** An entry as `decide` returns it: the server has not given it a place in the log yet. */

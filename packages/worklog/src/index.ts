@@ -11,6 +11,7 @@ export { numberEntries } from './number-entries';
 export { stageKeyOf } from './stage-key-of';
 export { taskIdOf } from './task-id-of';
 export { taskRefOf } from './task-ref-of';
+export { timeKeyOf } from './time-key-of';
 
 // State
 export { apply, applyAll } from './apply';
@@ -24,6 +25,8 @@ export {
   type Scope,
   type StageKey,
   type StageRef,
+  type TimeKey,
+  type TimeRef,
   type WorkState,
 } from './state';
 export { taskOf } from './task-of';
@@ -31,6 +34,9 @@ export { taskOf } from './task-of';
 // For the wear of cards
 export { lastDoneOf } from './last-done-of';
 export { runsOf } from './runs-of';
+
+// For lateness
+export { timesOf } from './times-of';
 
 // Deciding
 export { conflictTable, type ExpectedOutcome } from './conflict-table';

@@ -1,9 +1,14 @@
 import type { ActionKind } from './model';
 
-const FACTS: ReadonlySet<ActionKind> = new Set<ActionKind>(['closeTask', 'raiseSnag', 'confirmStage']);
+const FACTS: ReadonlySet<ActionKind> = new Set<ActionKind>([
+  'closeTask',
+  'raiseSnag',
+  'confirmStage',
+  'recordTime',
+]);
 
 /**
- * True for what happened (work closed, a snag, a stage driven): always kept, at worst flagged. False for a claim:
+ * True for what happened (work closed, a snag, a stage driven, a time a control wrote): always kept, at worst flagged. False for a claim:
  * a request that may be refused, to be shown as "asked for" until the server has answered.
  *
  * @example

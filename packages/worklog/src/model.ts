@@ -1,4 +1,4 @@
-import type { Conditions, ServiceId, StageId, StageRun } from '@halfshaft/itinerary';
+import type { Conditions, ControlId, EpochSeconds, ServiceId, StageId, StageRun } from '@halfshaft/itinerary';
 
 /**
  * The work log's words. Everything that changes in the bay is an action; `decide` turns an action into log entries or
@@ -72,6 +72,17 @@ export type ActionBody =
       kind: 'confirmStage';
       args: { entryId: EntryId; stageId: StageId; driven: boolean; conditions: Conditions };
     }
+  | {
+      kind: 'recordTime';
+      args: {
+        entryId: EntryId;
+        controlId: ControlId;
+        /** The minute the control wrote, of the event's official clock: a whole minute. */
+        writtenAt: EpochSeconds;
+        /** Of the minutes lost on the way here, those the event cost. Whole, 0 to 600. */
+        heldMinutes: number;
+      };
+    }
   | { kind: 'undo'; args: { actionId: ActionId } };
 
 export type ActionKind = ActionBody['kind'];
@@ -87,6 +98,7 @@ export const ACTION_KINDS = [
   'signTask',
   'raiseSnag',
   'confirmStage',
+  'recordTime',
   'undo',
 ] as const satisfies readonly ActionKind[];
 
@@ -180,6 +192,17 @@ export interface StageConfirmation extends StageRun {
   changedBy: PersonId;
 }
 
+/** What was last said of the time one control wrote for one car. */
+export interface ControlTime {
+  entryId: EntryId;
+  controlId: ControlId;
+  writtenAt: EpochSeconds;
+  heldMinutes: number;
+  recordedBy: PersonId;
+  changedSeq: number;
+  changedBy: PersonId;
+}
+
 /** Facts that are kept although something stood against them; each is told to both sides in words. */
 export type Flag =
   | { code: 'alsoDoneBy'; personId: PersonId }
@@ -207,4 +230,5 @@ export type EntryKind =
   | 'signed'
   | 'snagRaised'
   | 'stageConfirmed'
+  | 'timeRecorded'
   | 'undone';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { scopeOf } from './scope-of';
 import { taskIdOf } from './task-id-of';
-import { actionOf, close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, WHEEL } from './testing/bay';
+import { actionOf, close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
 import { MIA } from './testing/people';
 
-const none = { taskIds: [], snagIds: [], stages: [], actionIds: [] };
+const none = { taskIds: [], snagIds: [], stages: [], times: [], actionIds: [] };
 
 describe('scopeOf', () => {
   it('names the task, what it opens again, and the snags behind them', () => {
@@ -16,11 +16,13 @@ describe('scopeOf', () => {
     });
   });
 
-  it('names the snag or the stage', () => {
+  it('names the snag, the stage or the control', () => {
     expect(scopeOf(actionOf(SNAG, MIA, 'a1'))).toEqual({ ...none, snagIds: ['leak'] });
     expect(scopeOf({ ...actionOf(SNAG, MIA, 'a1'), version: 0 })).toEqual({ ...none, snagIds: ['leak'] });
     const stages = [{ entryId: 'car7', stageId: 'SS3' }];
     expect(scopeOf(actionOf(STAGE, MIA, 'a1'))).toEqual({ ...none, stages });
+    const times = [{ entryId: 'car7', controlId: 'TC4A' }];
+    expect(scopeOf(actionOf(TIME, MIA, 'a1'))).toEqual({ ...none, times });
   });
 
   it('names for an undo first the action, then with its record all it touched', () => {

@@ -4,7 +4,7 @@ import { taskIdOf } from './task-id-of';
 import { taskRefOf } from './task-ref-of';
 import { upgradeAction } from './upgrade-action';
 
-const NOTHING: Scope = { taskIds: [], snagIds: [], stages: [], actionIds: [] };
+const NOTHING: Scope = { taskIds: [], snagIds: [], stages: [], times: [], actionIds: [] };
 
 /**
  * The slice of the state that `decide` and `apply` need for this action.
@@ -34,6 +34,10 @@ export function scopeOf(
       const { entryId, stageId } = body.args;
       return { ...NOTHING, stages: [{ entryId, stageId }] };
     }
+    case 'recordTime': {
+      const { entryId, controlId } = body.args;
+      return { ...NOTHING, times: [{ entryId, controlId }] };
+    }
     case 'undo':
       return scopeOfUndo(body.args.actionId, record);
     default:
@@ -48,6 +52,7 @@ function scopeOfUndo(actionId: string, record: ActionRecord | null): Scope {
     taskIds: scope.taskIds,
     snagIds: unique([...scope.snagIds, ...record.snags.map((touched) => touched.snagId)]),
     stages: record.stages.map(({ entryId, stageId }) => ({ entryId, stageId })),
+    times: (record.times ?? []).map(({ entryId, controlId }) => ({ entryId, controlId })),
     actionIds: [actionId],
   };
 }

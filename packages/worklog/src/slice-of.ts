@@ -1,5 +1,6 @@
 import { stageKeyOf } from './stage-key-of';
 import type { Scope, WorkState } from './state';
+import { timeKeyOf } from './time-key-of';
 
 /**
  * Only the part of the state that a scope names: what a server would have loaded.
@@ -12,6 +13,7 @@ export function sliceOf(state: WorkState, scope: Scope): WorkState {
     tasks: pick(state.tasks, scope.taskIds),
     snags: pick(state.snags, scope.snagIds),
     stages: pick(state.stages, scope.stages.map(stageKeyOf)),
+    times: pick(state.times, scope.times.map(timeKeyOf)),
     actions: pick(state.actions, scope.actionIds),
   };
 }

@@ -1,6 +1,7 @@
-import type { StageId } from '@halfshaft/itinerary';
+import type { ControlId, StageId } from '@halfshaft/itinerary';
 import type {
   ActionId,
+  ControlTime,
   EntryId,
   EntryKind,
   PersonId,
@@ -19,6 +20,14 @@ export interface StageRef {
 /** Made from a `StageRef` by `stageKeyOf`. */
 export type StageKey = string;
 
+/** One control on one car's way. */
+export interface TimeRef {
+  entryId: EntryId;
+  controlId: ControlId;
+}
+/** Made from a `TimeRef` by `timeKeyOf`. */
+export type TimeKey = string;
+
 /**
  * What must be remembered of an accepted action so that it can be undone. Plain JSON: a server keeps it beside the
  * action. `seq` of each part is the part's `changedSeq` right after the action: another value means changed since.
@@ -34,6 +43,8 @@ export interface ActionRecord {
   /** `before` null: the action raised it. */
   snags: { snagId: SnagId; before: Snag | null; seq: number }[];
   stages: { entryId: EntryId; stageId: StageId; before: StageConfirmation | null; seq: number }[];
+  /** Absent in records from before control times were recorded. */
+  times?: { entryId: EntryId; controlId: ControlId; before: ControlTime | null; seq: number }[];
   undone: boolean;
 }
 
@@ -45,6 +56,7 @@ export interface WorkState {
   tasks: ReadonlyMap<TaskId, Task>;
   snags: ReadonlyMap<SnagId, Snag>;
   stages: ReadonlyMap<StageKey, StageConfirmation>;
+  times: ReadonlyMap<TimeKey, ControlTime>;
   actions: ReadonlyMap<ActionId, ActionRecord>;
 }
 
@@ -53,6 +65,7 @@ export const emptyState: WorkState = {
   tasks: new Map(),
   snags: new Map(),
   stages: new Map(),
+  times: new Map(),
   actions: new Map(),
 };
 
@@ -61,5 +74,6 @@ export interface Scope {
   taskIds: TaskId[];
   snagIds: SnagId[];
   stages: StageRef[];
+  times: TimeRef[];
   actionIds: ActionId[];
 }

@@ -6,6 +6,8 @@ import { Disclosure } from '@/components/disclosure';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
+import { ControlSheet } from '../control/control-sheet';
+import { visitTimes } from '../control/visit-times';
 import { serviceAddress } from '../events/addresses';
 import { judgeVisit } from '../service/judge-visit';
 import { snagsOfCar } from '../service/snags-of-car';
@@ -46,12 +48,13 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       <PageHeader
         above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
         title={visitTitle(replica, visit)}
-        facts={visitFacts(replica, visit).slice(0, 3)}
+        facts={visitFacts(replica, visit, visitTimes(replica, state, visit)).slice(0, 3)}
         actions={<LinkButton href={serviceAddress(ids)}>Why, and does it fit?</LinkButton>}
       />
       <div className={styles.clock}>
         <VisitClock work={work} visit={visit} />
       </div>
+      <ControlSheet work={work} visit={visit} by={by} />
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <CarSafeCaution />
       <div className={styles.raise}>

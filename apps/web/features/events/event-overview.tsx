@@ -10,6 +10,7 @@ import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
+import { PenaltySheet } from '../penalties/penalty-sheet';
 import { carsAddress } from './addresses';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
@@ -71,6 +72,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
       {entries.map((entry) => (
         <EntrySheet key={entry.entryId} {...{ teamId, event, entry, services, now, mayManage }} />
       ))}
+      <PenaltySheet {...{ teamId, event, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>
   );

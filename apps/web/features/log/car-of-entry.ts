@@ -5,10 +5,11 @@ export function carOfEntry({ body }: LogEntry): EntryId | null {
   switch (body.kind) {
     case 'snagRaised':
     case 'stageConfirmed':
+    case 'timeRecorded':
       return body.entryId;
     case 'undone': {
-      const [task] = body.tasks;
-      return task?.ref.entryId ?? body.snags[0]?.entryId ?? body.stages[0]?.entryId ?? null;
+      const [first] = [...body.snags, ...body.stages, ...(body.times ?? [])];
+      return body.tasks[0]?.ref.entryId ?? first?.entryId ?? null;
     }
     default:
       return body.task.entryId;

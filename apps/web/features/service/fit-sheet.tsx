@@ -7,11 +7,18 @@ import type { Visit } from './visit';
 
 const SECONDS_IN_MINUTE = 60;
 
+interface FitSheetProps {
+  visit: Visit;
+  /** The working time as it now is. */
+  allowedSeconds: number;
+  doNow: readonly JudgedCard[];
+}
+
 /** Whether what must be done fits, in words, and how much of it is left. */
-export function FitSheet({ visit, doNow }: { visit: Visit; doNow: readonly JudgedCard[] }) {
+export function FitSheet({ visit, allowedSeconds, doNow }: FitSheetProps) {
   const [amounts, statement, ...warnings] = fitInWords({
     cards: doNow.map(({ card }) => card),
-    allowedSeconds: visit.service.allowedSeconds,
+    allowedSeconds,
     people: visit.entry.people,
   });
   const left = doNow.filter(({ task }) => !['done', 'notNeeded', 'carriedOver'].includes(task.state));

@@ -8,6 +8,8 @@ import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
+import { ControlSheet } from '../control/control-sheet';
+import { visitTimes } from '../control/visit-times';
 import { bayAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
 import { carNameOf } from '../work/names';
@@ -35,6 +37,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
   const of = (verdict: 'doNow' | 'ifTime' | 'leave') =>
     cards.filter((each) => each.judged.verdict === verdict);
   const leave = of('leave');
+  const times = visitTimes(replica, state, visit);
   const ids = { team: teamId, event: eventId, car: entryId, at: service.id };
   return (
     <>
@@ -43,7 +46,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
       <PageHeader
         above={`${replica.name} · ${carNameOf(replica, entryId)}, ${entry.car.name}`}
         title={visitTitle(replica, visit)}
-        facts={visitFacts(replica, visit)}
+        facts={visitFacts(replica, visit, times)}
         actions={
           <>
             <LinkButton look="main" href={bayAddress(ids)}>
@@ -54,9 +57,12 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         }
       />
       <div className="screen-only">
-        <VisitClock work={work} visit={visit} />
+        <Stack>
+          <VisitClock work={work} visit={visit} />
+          <ControlSheet work={work} visit={visit} by={replica.me.personId} />
+        </Stack>
       </div>
-      <FitSheet visit={visit} doNow={of('doNow')} />
+      <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
       <Sheet title="Do now">
         <CardList cards={of('doNow')} work={work} visit={visit} empty="Nothing must be done here." />
       </Sheet>

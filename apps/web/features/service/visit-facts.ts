@@ -1,5 +1,6 @@
 import type { EventReplica } from '@halfshaft/contract';
 import { formatClock, formatDay } from '@halfshaft/itinerary';
+import type { VisitTimes } from '../control/visit-times';
 import { serviceNameOf } from '../work/names';
 import type { Visit } from './visit';
 
@@ -13,13 +14,15 @@ export function visitTitle(replica: EventReplica, { service }: Visit): string {
 }
 
 /** The ruled line under the title. */
-export function visitFacts(replica: EventReplica, visit: Visit): string[] {
+export function visitFacts(replica: EventReplica, visit: Visit, times: VisitTimes): string[] {
   const { timeZone } = replica.itinerary;
-  const { entry, service, inAt, outAt } = visit;
+  const { entry, service } = visit;
+  const { inAt, outAt, recordedIn, recordedOut } = times;
+  const clock = (at: number) => formatClock(at, timeZone);
   return [
     formatDay(inAt, timeZone),
-    `in ${formatClock(inAt, timeZone)} at ${service.inControl}`,
-    `out ${formatClock(outAt, timeZone)} at ${service.outControl}`,
+    `${recordedIn ? 'in' : 'planned in'} ${clock(inAt)} at ${service.inControl}`,
+    `${recordedOut || recordedIn ? 'out' : 'planned out'} ${clock(outAt)} at ${service.outControl}`,
     `start position ${entry.startPosition}`,
     entry.people === 1 ? '1 person' : `${entry.people} people`,
   ];

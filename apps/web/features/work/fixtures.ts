@@ -1,5 +1,5 @@
 import type { EntryReplica, EventReplica, Problem, PushResult } from '@halfshaft/contract';
-import type { ControlRole, Itinerary, Point } from '@halfshaft/itinerary';
+import { type ControlRole, DEFAULT_PENALTY_RULES, type Itinerary, type Point } from '@halfshaft/itinerary';
 import type { JobCard } from '@halfshaft/lifing';
 import {
   type ActionId,
@@ -104,6 +104,7 @@ export function replicaOf(me: string = MIA, more: Partial<EventReplica> = {}): E
       startIntervalSeconds: 60,
       defaultGapSeconds: 180,
     },
+    penaltyRules: DEFAULT_PENALTY_RULES,
     entries: [entryOf()],
     people: [
       { personId: MIA, name: 'Mia', initials: 'M', membership: null },

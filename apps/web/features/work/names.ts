@@ -1,6 +1,6 @@
 import type { EventReplica } from '@halfshaft/contract';
 import type { ServiceId } from '@halfshaft/itinerary';
-import { servicesOf } from '@halfshaft/itinerary';
+import { formatClock, servicesOf } from '@halfshaft/itinerary';
 import type { JobCard } from '@halfshaft/lifing';
 import type { CardId, EntryId, EntryNames, PersonId, TaskRef, WorkState } from '@halfshaft/worklog';
 import { placeInWords } from './place-in-words';
@@ -35,6 +35,8 @@ export function entryNamesOf(replica: EventReplica, state: WorkState): EntryName
     task: (ref) => taskName(ref, cards, state),
     service: (id) => serviceNameOf(replica, id),
     stage: (id) => id,
+    control: (id) => id,
+    clock: (at) => formatClock(at, replica.itinerary.timeZone),
     reading: (id) => readings.get(id) ?? id,
   };
 }

@@ -17,6 +17,7 @@ const ASKED: Record<ActionKind, string> = {
   signTask: 'Sign',
   raiseSnag: 'Snag',
   confirmStage: 'Stage',
+  recordTime: 'Time at the control',
   undo: 'Undo',
 };
 

@@ -1,7 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import { decide } from '../decide';
 import { taskIdOf } from '../task-id-of';
 import { take, undo } from '../testing/asks';
-import { close, gist, LEAK, NUTS, OK, openBay, rulesOf, SNAG, STAGE, WHEEL } from '../testing/bay';
+import {
+  actionOf,
+  close,
+  gist,
+  LEAK,
+  NUTS,
+  OK,
+  openBay,
+  rulesOf,
+  SNAG,
+  STAGE,
+  TIME,
+  WHEEL,
+} from '../testing/bay';
 import { doerOf, JO, KAI, MANAGER, MIA } from '../testing/people';
 
 describe('decide: taking back', () => {
@@ -95,5 +109,31 @@ describe('decide: taking back', () => {
     alone.act(STAGE, MIA);
     alone.act(undo('a1'), MIA);
     expect(alone.state.stages.size).toBe(0);
+  });
+
+  it('goes back to the time a control was said to have written before, or to none', () => {
+    const bay = openBay();
+    bay.act(TIME, MIA);
+    bay.act({ ...TIME, args: { ...TIME.args, writtenAt: 47_580, heldMinutes: 5 } }, KAI);
+    expect(bay.state.times.get('car7~TC4A')).toMatchObject({ writtenAt: 47_580, heldMinutes: 5 });
+    expect(gist(bay.act(undo('a1'), MIA))).toBe('refused changedSince');
+    bay.act(undo('a2'), KAI);
+    expect(bay.state.times.get('car7~TC4A')).toMatchObject({ writtenAt: 47_160, recordedBy: MIA });
+    const alone = openBay();
+    alone.act(TIME, MIA);
+    alone.act(undo('a1'), MIA);
+    expect(alone.state.times.size).toBe(0);
+  });
+
+  it('takes back what was done before control times were kept in the record', () => {
+    const bay = openBay();
+    bay.act(take, MIA);
+    const record = bay.state.actions.get('a1');
+    if (!record) throw new Error('Nothing was recorded of a1.');
+    const { times: _, ...earlier } = record;
+    const kept = { ...bay.state, actions: new Map([['a1', earlier]]) };
+    const body = undo('a1');
+    const action = actionOf(body, MIA, 'a2');
+    expect(gist(decide(kept, action, doerOf(MIA), null))).toBe('undone');
   });
 });

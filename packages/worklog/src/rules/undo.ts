@@ -1,6 +1,7 @@
 import type { ActionId, Doer, PersonId, Snag } from '../model';
 import { stageKeyOf } from '../stage-key-of';
 import type { ActionRecord, WorkState } from '../state';
+import { timeKeyOf } from '../time-key-of';
 import { type Ruling, refuse } from './ruling';
 
 /**
@@ -25,6 +26,11 @@ export function ruleOnUndo(state: WorkState, actionId: ActionId, doer: Doer): Ru
           tasks: record.tasks.map((touched) => touched.before),
           snags: snagsBefore(state, record),
           stages: record.stages.map(({ entryId, stageId, before }) => ({ entryId, stageId, before })),
+          times: (record.times ?? []).map(({ entryId, controlId, before }) => ({
+            entryId,
+            controlId,
+            before,
+          })),
         },
       },
     ],
@@ -37,6 +43,7 @@ function whoChangedSince(state: WorkState, record: ActionRecord): PersonId | nul
     ...record.tasks.map(({ before, seq }) => ({ seq, now: state.tasks.get(before.id) })),
     ...record.snags.map(({ snagId, seq }) => ({ seq, now: state.snags.get(snagId) })),
     ...record.stages.map((stage) => ({ seq: stage.seq, now: state.stages.get(stageKeyOf(stage)) })),
+    ...(record.times ?? []).map((time) => ({ seq: time.seq, now: state.times.get(timeKeyOf(time)) })),
   ];
   const changed = parts.find(({ seq, now }) => now?.changedSeq !== seq);
   return changed ? (changed.now?.changedBy ?? record.by) : null;

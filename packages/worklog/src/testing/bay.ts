@@ -48,6 +48,11 @@ export const STAGE = {
   args: { entryId: 'car7', stageId: 'SS3', driven: true, conditions: { dust: 400 } },
 } as const satisfies ActionBody;
 
+export const TIME = {
+  kind: 'recordTime',
+  args: { entryId: 'car7', controlId: 'TC4A', writtenAt: 47_160, heldMinutes: 0 },
+} as const satisfies ActionBody;
+
 export function rulesOf(more: Partial<TaskRules> = {}): TaskRules {
   return { needsSignature: false, requiredReadings: [], reopens: [], serviceStands: true, ...more };
 }

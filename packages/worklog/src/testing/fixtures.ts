@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { ActionBody, Doer, TaskRef, TaskRules } from '../model';
 import { taskIdOf } from '../task-id-of';
-import { LEAK, NUTS, PAD_FL, rulesOf, SNAG, STAGE, WHEEL } from './bay';
+import { LEAK, NUTS, PAD_FL, rulesOf, SNAG, STAGE, TIME, WHEEL } from './bay';
 import { doerOf, JO, KAI, MIA } from './people';
 
 /** One thing somebody asks for: what, who, and what the caller knows of the task. */
@@ -71,6 +71,12 @@ function bodyOf(step: number): fc.Arbitrary<ActionBody> {
       arbitrary: fc.boolean().map((driven) => ({ ...STAGE, args: { ...STAGE.args, driven } })),
     },
     {
+      weight: 1,
+      arbitrary: fc
+        .integer({ min: 0, max: 9 })
+        .map((minutes) => ({ ...TIME, args: { ...TIME.args, writtenAt: 47_160 + minutes * 60 } })),
+    },
+    {
       weight: 4,
       arbitrary: fc
         .integer({ min: 1, max: 4 })
@@ -79,7 +85,7 @@ function bodyOf(step: number): fc.Arbitrary<ActionBody> {
   );
 }
 
-/** Several people at three tasks (wheel off opens the nuts again), one snag and one stage. */
+/** Several people at three tasks (wheel off opens the nuts again), one snag, one stage and one control. */
 export const randomSteps: fc.Arbitrary<Step[]> = fc
   .integer({ min: 1, max: 30 })
   .chain((length) => fc.tuple(...Array.from({ length }, (_, index) => stepOf(index + 1))));

@@ -1,5 +1,5 @@
 import type { CarRow, ItineraryText } from '@halfshaft/contract';
-import type { Itinerary } from '@halfshaft/itinerary';
+import { DEFAULT_PENALTY_RULES, type Itinerary, type PenaltyRules } from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
 import type { TeamTx, UserTx } from '@halfshaft/store';
 import { toDate } from '../../clock';
@@ -70,6 +70,23 @@ export async function createEventRow(
     },
   });
   await tx.db.logHead.create({ data: { teamId, eventId, lastSeq: 0 } });
+}
+
+/** As the managers set them; otherwise what most events have. */
+export async function findPenaltyRules(tx: TeamTx, eventId: string): Promise<PenaltyRules> {
+  const row = await tx.db.event.findUnique({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    select: { penaltyRules: true },
+  });
+  // A setting that is newer than what was saved keeps its usual value.
+  return { ...DEFAULT_PENALTY_RULES, ...(row?.penaltyRules as Partial<PenaltyRules> | null) };
+}
+
+export async function updatePenaltyRules(tx: TeamTx, eventId: string, rules: PenaltyRules): Promise<void> {
+  await tx.db.event.update({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    data: { penaltyRules: rules as object },
+  });
 }
 
 export async function updateEventDates(tx: TeamTx, eventId: string, text: ItineraryText): Promise<void> {

@@ -10,6 +10,7 @@ import {
   publishedEvents,
   saveItineraryInput,
   saveItineraryOutput,
+  setPenaltiesInput,
   takeOverEventInput,
   takeOverEventOutput,
   updateEntryInput,
@@ -22,6 +23,7 @@ import {
   listEvents,
   listPublished,
   saveItinerary,
+  setPenalties,
   takeOverEvent,
   updateEntry,
 } from './service';
@@ -53,6 +55,10 @@ export const eventRouter = router({
     .mutation(({ ctx, input }) => enterCar(ctx.tx, input, ctx.now)),
 
   updateEntry: teamProcedure.input(updateEntryInput).mutation(({ ctx, input }) => updateEntry(ctx.tx, input)),
+
+  setPenalties: teamProcedure
+    .input(setPenaltiesInput)
+    .mutation(({ ctx, input }) => setPenalties(ctx.tx, input)),
 
   published: tenantlessProcedure.output(publishedEvents).query(({ ctx }) => listPublished(ctx.tx)),
 

@@ -5,6 +5,7 @@ import type {
   enterCarInput,
   ItineraryText,
   saveItineraryInput,
+  setPenaltiesInput,
   takeOverEventInput,
   updateEntryInput,
 } from '@halfshaft/contract';
@@ -26,6 +27,7 @@ import {
   findEntryBefore,
   findEvent,
   findItinerary,
+  findPenaltyRules,
   findPublished,
   findTaken,
   listEntries,
@@ -33,6 +35,7 @@ import {
   listPeople,
   updateEntryRow,
   updateEventDates,
+  updatePenaltyRules,
 } from './data';
 
 export { listPublished } from './data';
@@ -103,6 +106,13 @@ export async function saveItinerary(tx: MemberTx, input: z.infer<typeof saveItin
   await createVersionRow(tx, { id: randomUUID(), eventId, number, text, itinerary, savedBy }, now);
   await updateEventDates(tx, eventId, text);
   return { ok: true as const, number, warnings };
+}
+
+/** The event's own penalties, by which its lateness is reckoned from now on. */
+export async function setPenalties(tx: MemberTx, input: z.infer<typeof setPenaltiesInput>): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  if (!(await findEvent(tx, input.eventId))) throw unknown();
+  await updatePenaltyRules(tx, input.eventId, input.rules);
 }
 
 /** A published event becomes the team's own, with a copy of its itinerary. */
@@ -195,6 +205,7 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     itinerary: version.itinerary,
     itineraryNumber: version.number,
     itineraryText: version.text,
+    penaltyRules: await findPenaltyRules(tx, eventId),
     entries: entries.map(({ entryId, car, carNumber, startPosition, people, cards, carried }) => ({
       entryId,
       car,

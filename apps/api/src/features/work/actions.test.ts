@@ -17,6 +17,7 @@ const FACTS: Facts = {
   records: new Map(),
   services: new Set(['A', 'B']),
   stages: new Set(['SS1']),
+  controls: new Set(['TC1A']),
 };
 
 function pads() {
@@ -56,6 +57,13 @@ describe('shapeAction', () => {
 
   it('drops what no action of this kind carries', () => {
     expect(shaped('takeTask', { ...cardTask(), admin: true }).args).toEqual(cardTask());
+  });
+
+  it('takes only whole minutes of a control', () => {
+    const args = { entryId: ENTRY, controlId: 'TC1A', writtenAt: 605, heldMinutes: 0 };
+    expect(shapeAction(pushed('recordTime', args))).toMatchObject({ ok: false, code: 'malformed' });
+    const tooLong = { ...args, writtenAt: 600, heldMinutes: 601 };
+    expect(shapeAction(pushed('recordTime', tooLong))).toMatchObject({ ok: false, code: 'malformed' });
   });
 
   it('leaves a kind or version it does not know to be named by `decide`', () => {
@@ -118,10 +126,14 @@ describe('refusalOf', () => {
   const confirm = (more: object = {}) =>
     shaped('confirmStage', { entryId: ENTRY, stageId: 'SS1', driven: true, conditions: {}, ...more });
 
+  const record = (more: object = {}) =>
+    shaped('recordTime', { entryId: ENTRY, controlId: 'TC1A', writtenAt: 600, heldMinutes: 0, ...more });
+
   it('lets pass what is of this team and this event', () => {
     expect(codeOf(shaped('takeTask', cardTask()))).toBeNull();
     expect(codeOf(shaped('raiseSnag', snag()))).toBeNull();
     expect(codeOf(confirm())).toBeNull();
+    expect(codeOf(record())).toBeNull();
     expect(codeOf(shaped('undo', { actionId: OTHER }))).toBeNull();
   });
 
@@ -135,6 +147,8 @@ describe('refusalOf', () => {
     expect(codeOf(shaped('raiseSnag', snag({ snagId: OTHER })))).toBe('unknownEntry');
     expect(codeOf(confirm({ stageId: 'SS9' }))).toBe('unknownStage');
     expect(codeOf(confirm({ entryId: OTHER }))).toBe('unknownStage');
+    expect(codeOf(record({ controlId: 'TC9' }))).toBe('unknownControl');
+    expect(codeOf(record({ entryId: OTHER }))).toBe('unknownControl');
   });
 
   it('does not take a card of another car of the team', () => {

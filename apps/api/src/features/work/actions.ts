@@ -23,6 +23,7 @@ export type ShapedAction = { ok: true; action: Action; ours: boolean } | Refused
 export interface Facts extends Omit<Known, 'itinerary'> {
   services: ReadonlySet<string>;
   stages: ReadonlySet<string>;
+  controls: ReadonlySet<string>;
 }
 
 const GONE = 'That job is not on the list of this event. Look at the list again.';
@@ -54,8 +55,14 @@ export function idsIn(actions: readonly Action[]): MentionedIds {
 
 export function factsOf({ itinerary, ...known }: Known): Facts {
   const services = itinerary ? servicesOf(itinerary).map((service) => service.id) : [];
-  const stages = itinerary?.points.filter((point) => point.kind === 'stage').map((point) => point.id) ?? [];
-  return { ...known, services: new Set(services), stages: new Set(stages) };
+  const namesOf = (kind: 'stage' | 'control') =>
+    new Set(itinerary?.points.filter((point) => point.kind === kind).map((point) => point.id));
+  return {
+    ...known,
+    services: new Set(services),
+    stages: namesOf('stage'),
+    controls: namesOf('control'),
+  };
 }
 
 /** What `decide` must know of the task an action is about; null when it is about none, or its card is not known. */
@@ -89,6 +96,12 @@ export function refusalOf(facts: Facts, slice: WorkState, action: Action): Refus
     case 'confirmStage':
       if (facts.carOf.has(action.args.entryId) && facts.stages.has(action.args.stageId)) return null;
       return refused('unknownStage', 'That stage is not in the itinerary of this event. Choose it again.');
+    case 'recordTime':
+      if (facts.carOf.has(action.args.entryId) && facts.controls.has(action.args.controlId)) return null;
+      return refused(
+        'unknownControl',
+        'That control is not in the itinerary of this event. Choose it again.',
+      );
     default:
       return isKnownTask(facts, slice, action.args.task) ? null : refused('unknownTask', GONE);
   }

@@ -5,6 +5,7 @@ import type { JobCard } from '@halfshaft/lifing';
 import { appendEntries, lockLog, type MemberTx, type Store, type TeamTx, withTeam } from '@halfshaft/store';
 import type {
   ActionRecord,
+  ControlTime,
   LogEntry,
   Scope,
   Snag,
@@ -13,7 +14,7 @@ import type {
   WorkChanges,
   WorkState,
 } from '@halfshaft/worklog';
-import { stageKeyOf } from '@halfshaft/worklog';
+import { stageKeyOf, timeKeyOf } from '@halfshaft/worklog';
 import { toDate } from '../../clock';
 
 export { findEventName } from '../event/data';
@@ -170,12 +171,14 @@ export async function loadSlice(
   const taskIds = scopes.flatMap((scope) => scope.taskIds);
   const snagIds = scopes.flatMap((scope) => scope.snagIds);
   const stageIds = scopes.flatMap((scope) => scope.stages.map(stageKeyOf));
+  const timeIds = scopes.flatMap((scope) => scope.times.map(timeKeyOf));
   const actionIds = scopes.flatMap((scope) => scope.actionIds);
   const [row] = await db.$queryRaw<
     {
       tasks: ById<Task>;
       snags: ById<Snag>;
       stages: ById<StageConfirmation>;
+      times: ById<ControlTime>;
       actions: ById<ActionRecord>;
     }[]
   >`SELECT
@@ -185,12 +188,15 @@ export async function loadSlice(
       WHERE team_id = ${teamId}::uuid AND id = ANY(${snagIds}::uuid[]) AND event_id = ${eventId}::uuid) AS snags,
     (SELECT jsonb_object_agg(id, body) FROM stage_run
       WHERE team_id = ${teamId}::uuid AND id = ANY(${stageIds}::text[]) AND event_id = ${eventId}::uuid) AS stages,
+    (SELECT jsonb_object_agg(id, body) FROM control_time
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${timeIds}::text[]) AND event_id = ${eventId}::uuid) AS times,
     (SELECT jsonb_object_agg(id, body) FROM applied_action
       WHERE team_id = ${teamId}::uuid AND id = ANY(${actionIds}::uuid[]) AND event_id = ${eventId}::uuid) AS actions`;
   return {
     tasks: toMap(row?.tasks),
     snags: toMap(row?.snags),
     stages: toMap(row?.stages),
+    times: toMap(row?.times),
     actions: toMap(row?.actions),
   };
 }
@@ -253,6 +259,11 @@ export async function saveChanges(tx: TeamTx, eventId: string, changes: WorkChan
     const id = { in: changes.removedStages.map(stageKeyOf) };
     await tx.db.stageRun.deleteMany({ where: { teamId: tx.teamId, eventId, id } });
   }
+  if (changes.times.length > 0) await saveTimes(tx, eventId, changes.times);
+  if (changes.removedTimes.length > 0) {
+    const id = { in: changes.removedTimes.map(timeKeyOf) };
+    await tx.db.controlTime.deleteMany({ where: { teamId: tx.teamId, eventId, id } });
+  }
   if (changes.actions.length > 0) await saveRecords(tx, eventId, changes.actions);
 }
 
@@ -283,6 +294,15 @@ async function saveStages({ db, teamId }: TeamTx, eventId: string, stages: Stage
     INSERT INTO stage_run (team_id, id, event_id, entry_id, body)
     SELECT ${teamId}::uuid, s->>'id', ${eventId}::uuid, (s->'body'->>'entryId')::uuid, s->'body'
     FROM jsonb_array_elements(${JSON.stringify(rows)}::jsonb) s
+    ON CONFLICT (team_id, id) DO UPDATE SET body = EXCLUDED.body`;
+}
+
+async function saveTimes({ db, teamId }: TeamTx, eventId: string, times: ControlTime[]): Promise<void> {
+  const rows = times.map((body) => ({ id: timeKeyOf(body), body }));
+  await db.$executeRaw`
+    INSERT INTO control_time (team_id, id, event_id, entry_id, body)
+    SELECT ${teamId}::uuid, t->>'id', ${eventId}::uuid, (t->'body'->>'entryId')::uuid, t->'body'
+    FROM jsonb_array_elements(${JSON.stringify(rows)}::jsonb) t
     ON CONFLICT (team_id, id) DO UPDATE SET body = EXCLUDED.body`;
 }
 

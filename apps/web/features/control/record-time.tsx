@@ -1,0 +1,134 @@
+'use client';
+
+import { actionArgs } from '@halfshaft/contract';
+import { type EpochSeconds, formatClock } from '@halfshaft/itinerary';
+import type { PersonId } from '@halfshaft/worklog';
+import { useState } from 'react';
+import { z } from 'zod';
+import { Button } from '@/components/button';
+import { Disclosure } from '@/components/disclosure';
+import { FieldError } from '@/components/field';
+import { NumberField } from '@/components/number-field';
+import { Stack } from '@/components/stack';
+import { TextField } from '@/components/text-field';
+import { useDraft } from '../bay/use-draft';
+import { readNumber } from '../events/read-number';
+import type { LoadedWork } from '../work/work-page';
+import styles from './control.module.css';
+import { readClock } from './read-clock';
+
+const recordDraft = z.object({ clock: z.string(), held: z.string() });
+/** Farther from the due time, the clock on the wall is not what the control wrote. */
+const HALF_A_DAY_SECONDS = 12 * 3600;
+
+interface Problem {
+  at: 'choice' | 'clock' | 'held';
+  sentence: string;
+}
+
+export interface RecordTimeProps {
+  work: LoadedWork;
+  by: PersonId;
+  entryId: string;
+  controlId: string;
+  /** Where the car is due as planned, or by the times recorded before. */
+  dueAt: EpochSeconds;
+  dueWords: string;
+  /** Corrected from here, when a time is recorded already. */
+  saidMinutes: number;
+  onDone: () => void;
+}
+
+/** Two taps: which time, and down it goes. Anything else is typed. */
+export function RecordTime(props: RecordTimeProps) {
+  const { work, by, entryId, controlId, dueAt, dueWords, saidMinutes, onDone } = props;
+  const { timeZone } = work.replica.itinerary;
+  const empty = { clock: '', held: saidMinutes === 0 ? '' : String(saidMinutes) };
+  const [draft, setDraft, clearDraft] = useDraft(`time.${entryId}.${controlId}`, recordDraft, empty);
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const clockOf = (at: EpochSeconds) => formatClock(at, timeZone);
+  const nowAt = work.now !== null && Math.abs(work.now - dueAt) < HALF_A_DAY_SECONDS ? work.now : null;
+  const [startOpen] = useState(() => draft.held !== '' || !['', clockOf(dueAt)].includes(draft.clock));
+
+  function choose(clock: string) {
+    setProblem(null);
+    setDraft({ ...draft, clock });
+  }
+
+  function record() {
+    const read = readDraft(draft, dueAt, timeZone);
+    if ('sentence' in read) return setProblem(read);
+    const done = work.act('recordTime', { entryId, controlId, ...read }, by);
+    if (!done.ok) return;
+    setProblem(null);
+    setDraft(empty);
+    clearDraft();
+    onDone();
+  }
+
+  const errorAt = (at: Problem['at']) => (problem?.at === at ? problem.sentence : undefined);
+  return (
+    <Stack>
+      <div className={styles.choices}>
+        <Button aria-pressed={draft.clock === clockOf(dueAt)} onClick={() => choose(clockOf(dueAt))}>
+          {dueWords} {clockOf(dueAt)}
+        </Button>
+        {nowAt === null ? null : (
+          <Button aria-pressed={draft.clock === clockOf(nowAt)} onClick={() => choose(clockOf(nowAt))}>
+            Now {clockOf(nowAt)}
+          </Button>
+        )}
+      </div>
+      <FieldError id={`${controlId}choice`} error={errorAt('choice')} />
+      <div className={styles.choices}>
+        <Button
+          look={draft.clock === '' ? 'plain' : 'main'}
+          aria-describedby={problem?.at === 'choice' ? `${controlId}choice` : undefined}
+          onClick={record}
+        >
+          {draft.clock === '' ? 'Write it down' : `Write down ${draft.clock}`}
+        </Button>
+      </div>
+      <Disclosure summary="Another time, or the event held us" startOpen={startOpen}>
+        <Stack>
+          <div className={styles.typed}>
+            <TextField
+              label="Time on the card"
+              hint="Hours and minutes, as the control wrote them."
+              autoComplete="off"
+              value={draft.clock}
+              error={errorAt('clock')}
+              onChange={(event) => choose(event.target.value)}
+            />
+          </div>
+          <div className={styles.typed}>
+            <NumberField
+              label="The event held us"
+              hint="A delayed stage, a queue, a closed road: what of the lateness is not ours."
+              unit="min"
+              whole
+              optional
+              value={draft.held}
+              error={errorAt('held')}
+              onChange={(event) => setDraft({ ...draft, held: event.target.value })}
+            />
+          </div>
+        </Stack>
+      </Disclosure>
+    </Stack>
+  );
+}
+
+function readDraft({ clock, held }: z.output<typeof recordDraft>, dueAt: EpochSeconds, timeZone: string) {
+  if (clock.trim() === '') return no('choice', 'Choose a time first, or type it below.');
+  const writtenAt = readClock(clock, dueAt, timeZone);
+  if (writtenAt === null) return no('clock', 'Type the time as hours and minutes, such as 13:27.');
+  const typed = held.trim() === '' ? 0 : readNumber(held);
+  const heldMinutes = actionArgs.recordTime.shape.heldMinutes.safeParse(typed);
+  if (heldMinutes.success) return { writtenAt, heldMinutes: heldMinutes.data };
+  return no('held', heldMinutes.error.issues[0]?.message ?? 'Type whole minutes.');
+}
+
+function no(at: Problem['at'], sentence: string): Problem {
+  return { at, sentence };
+}
