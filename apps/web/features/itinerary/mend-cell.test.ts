@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cellsToMend, leftInWords, nextToMend } from './cells-to-mend';
 import { checkText } from './check-text';
+import { columnsInUse } from './columns-in-use';
 import { mendCell } from './mend-cell';
 
 const SETTINGS = {
@@ -70,5 +71,14 @@ describe('mending cell by cell', () => {
     expect(leftInWords([])).toBe('');
     const remark = { row: 1, column: 1, field: null, code: 'x', message: 'x', severity: 'warning' } as const;
     expect(leftInWords([remark])).toBe('1 remark');
+  });
+});
+
+describe('columnsInUse', () => {
+  it('leaves out a column that is empty from top to bottom, but not one of which something is said', () => {
+    expect(columnsInUse(tableOf(PRINTED))).toEqual([0, 1, 2, 3, 4]);
+    const odd =
+      'TC/SS;Location;SS km;Road km;First car due;Gap;Wether\nTC0;Start;;;09:00;;\nTC1;Au;;5;09:20;;\n';
+    expect(columnsInUse(tableOf(odd))).toEqual([0, 1, 3, 4, 6]);
   });
 });

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { CellBox } from './cell-box';
+import { columnsInUse } from './columns-in-use';
 import { headingName } from './heading-name';
 import styles from './mend-table.module.css';
 import { ProblemLine } from './problem-line';
@@ -16,6 +17,7 @@ export function MendTable(props: MendTableProps) {
   const { table } = props;
   const id = useId();
   const rows = table.rows.map((row, rowIndex) => ({ row, rowIndex }));
+  const columns = columnsInUse(table);
   const isLong = rows.length > MOST_ROWS;
   const shown = isLong ? rows.filter(({ row }) => hasProblems(row)).slice(0, MOST_ROWS_TO_MEND) : rows;
   return (
@@ -23,11 +25,18 @@ export function MendTable(props: MendTableProps) {
       <HeadingBoxes {...props} id={id} />
       <table className={styles.table}>
         <caption className={styles.caption}>The table as it was understood</caption>
-        <Headings table={table} />
+        <Headings table={table} columns={columns} />
         <tbody>
           {shown.map(({ row, rowIndex }) => (
             // By its place and not by its row in the text, which changes while the row stays the same.
-            <RowToMend key={rowIndex} {...props} id={`${id}${rowIndex}`} row={row} rowIndex={rowIndex} />
+            <RowToMend
+              key={rowIndex}
+              {...props}
+              columns={columns}
+              id={`${id}${rowIndex}`}
+              row={row}
+              rowIndex={rowIndex}
+            />
           ))}
         </tbody>
       </table>
@@ -38,17 +47,16 @@ export function MendTable(props: MendTableProps) {
   );
 }
 
-function Headings({ table }: Pick<MendTableProps, 'table'>) {
+function Headings({ table, columns }: Pick<RowToMendProps, 'table' | 'columns'>) {
   return (
     <thead className={styles.head}>
       <tr>
         <th scope="col" className={styles.heading}>
           Row
         </th>
-        {table.headings.map((heading, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a column has nothing but its place
+        {columns.map((index) => (
           <th key={index} scope="col" className={styles.heading}>
-            {headingName(heading, index)}
+            {headingName(table.headings[index], index)}
           </th>
         ))}
       </tr>

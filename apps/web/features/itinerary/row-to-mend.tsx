@@ -1,4 +1,4 @@
-import type { ReadCell, ReadRow, ReadTable } from '@halfshaft/itinerary';
+import type { ReadRow, ReadTable } from '@halfshaft/itinerary';
 import { classNames } from '@/lib/class-names';
 import { CellBox, type CellBoxProps } from './cell-box';
 import { headingName } from './heading-name';
@@ -7,6 +7,8 @@ import { ProblemLine } from './problem-line';
 
 export interface RowToMendProps extends Pick<CellBoxProps, 'onMend' | 'onGoOn'> {
   table: ReadTable;
+  /** Index of each column that is shown. */
+  columns: readonly number[];
   /** Begins the ids of its sentences. */
   id: string;
   row: ReadRow;
@@ -14,8 +16,12 @@ export interface RowToMendProps extends Pick<CellBoxProps, 'onMend' | 'onGoOn'> 
   onGoToRow: (row: number) => void;
 }
 
+/** Kept on one line, unlike words. */
+const FIGURES = /^[\d.,:()]+$/;
+
+/** One row of the table, and below it what is said of it. */
 export function RowToMend(props: RowToMendProps) {
-  const { table, row } = props;
+  const { columns, row } = props;
   const isSaid = hasProblems(row);
   return (
     <>
@@ -24,14 +30,13 @@ export function RowToMend(props: RowToMendProps) {
           <span className={styles.rowWord}>Row </span>
           {row.sourceRow}
         </th>
-        {row.cells.map((cell, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a cell has nothing but its column
-          <Cell key={index} {...props} cell={cell} index={index} />
+        {columns.map((index) => (
+          <Cell key={index} {...props} index={index} />
         ))}
       </tr>
       {isSaid ? (
         <tr className={styles.saidRow}>
-          <td colSpan={table.headings.length + 1} className={styles.said}>
+          <td colSpan={columns.length + 1} className={styles.said}>
             <Sentences {...props} />
           </td>
         </tr>
@@ -40,8 +45,9 @@ export function RowToMend(props: RowToMendProps) {
   );
 }
 
-function Cell(props: RowToMendProps & { cell: ReadCell; index: number }) {
-  const { table, id, row, rowIndex, cell, index, onMend, onGoOn } = props;
+function Cell(props: RowToMendProps & { index: number }) {
+  const { table, id, row, rowIndex, index, onMend, onGoOn } = props;
+  const cell = row.cells[index] ?? { text: '', problems: [] };
   const heading = headingName(table.headings[index], index);
   const isBox = cell.problems.length > 0;
   return (
@@ -61,7 +67,7 @@ function Cell(props: RowToMendProps & { cell: ReadCell; index: number }) {
           onGoOn={onGoOn}
         />
       ) : (
-        <span>{cell.text}</span>
+        <span className={classNames(FIGURES.test(cell.text) && styles.figures)}>{cell.text}</span>
       )}
     </td>
   );
