@@ -24,7 +24,7 @@ export const BAD_ITINERARIES: BadItinerary[] = [
     name: 'a letter instead of a table',
     source: 'Dear all,\nplease find the itinerary attached.',
     at: { row: 1, column: null, field: null },
-    says: ['does not name the columns', 'SS km', 'First car due'],
+    says: ['No line names the columns', 'SS km', 'First car due'],
   },
   {
     name: 'less than 0 km',

@@ -1,4 +1,10 @@
-import type { ControlRole, Itinerary, ItineraryProblem, PenaltyRules } from '@halfshaft/itinerary';
+import type {
+  ControlRole,
+  Itinerary,
+  ItineraryProblem,
+  PenaltyRules,
+  ReadItineraryOptions,
+} from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
 import { z } from 'zod';
 import type { CarRow } from './car';
@@ -25,8 +31,29 @@ export const itineraryText = z.object({
   roadTimedFrom: z.enum(['stageStart', 'stageFinish']),
   startIntervalSeconds: wholeNumber('The start interval in seconds', 30, 600),
   defaultGapSeconds: wholeNumber('The gap from control to stage start in seconds', 60, 1800),
+  // Versions saved before there was a choice have none; their times were read for the first car.
+  printedFor: z.enum(['positionOne', 'carZero']).default('positionOne'),
 });
 export type ItineraryText = z.infer<typeof itineraryText>;
+
+/**
+ * How a pasted itinerary is to be read. The screens and the server both take it from here, so that they never differ in
+ * what they say of one text.
+ *
+ * @example
+ * readItinerary(text.source, itineraryOptions(text))
+ */
+export function itineraryOptions(text: Omit<ItineraryText, 'source'>): ReadItineraryOptions {
+  const { timeZone, startsOn, roadTimedFrom, startIntervalSeconds, defaultGapSeconds, printedFor } = text;
+  return {
+    timeZone,
+    startDate: startsOn,
+    roadTimedFrom,
+    startIntervalSeconds,
+    defaultGapSeconds,
+    printedFor,
+  };
+}
 
 /** With any problem of severity error nothing was saved. */
 export const itinerarySaved = <T extends z.ZodRawShape>(shape: T) =>

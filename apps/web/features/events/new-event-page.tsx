@@ -31,7 +31,7 @@ function NewEvent({ teamId }: { teamId: string }) {
     <>
       <PageHeader title="New event" above={team?.name} />
       {team?.mayManage ? <PublishedEvents teamId={teamId} onTakenOver={goTo} /> : null}
-      {team?.mayManage ? <h2>Or paste an itinerary</h2> : null}
+      {team?.mayManage ? <h2>Or bring in an itinerary</h2> : null}
       {team?.mayManage === false ? (
         <EmptyState title="New events are for managers">
           A manager of the team makes the event; you then see it on your first page.
@@ -42,6 +42,7 @@ function NewEvent({ teamId }: { teamId: string }) {
           keptAs={`event.new.${teamId}`}
           start={start}
           withName
+          withQuickForm
           saveWords="Save the event"
           onSave={async (name, itinerary) => {
             const answer = await client.event.create.mutate({ teamId, name, itinerary });

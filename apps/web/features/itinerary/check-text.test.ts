@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkText } from './check-text';
 import { EXAMPLE_TABLE } from './example-table';
-import { countInWords, errorsFirst, placeInWords } from './problem-words';
+import { errorsFirst, placeInWords } from './problem-words';
 import { readLegs, totalsInWords } from './read-points';
 
 const settings = {
@@ -10,6 +10,7 @@ const settings = {
   roadTimedFrom: 'stageStart' as const,
   startIntervalSeconds: 60,
   defaultGapSeconds: 180,
+  printedFor: 'positionOne' as const,
 };
 
 describe('checkText', () => {
@@ -62,11 +63,9 @@ describe('problems in words', () => {
     expect(placeInWords({ row: 4, column: null, field: null })).toBe('Row 4');
   });
 
-  it('puts errors before warnings and counts both', () => {
+  it('puts errors before warnings', () => {
     const warning = { ...problem, row: 1, severity: 'warning' } as const;
     const error = { ...problem, row: 2 };
     expect(errorsFirst([warning, error])).toEqual([error, warning]);
-    expect(countInWords([warning, error, error])).toBe('2 errors, 1 warning');
-    expect(countInWords([])).toBe('');
   });
 });

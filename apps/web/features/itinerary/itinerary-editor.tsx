@@ -21,9 +21,12 @@ import styles from './itinerary-editor.module.css';
 import { ItineraryFields } from './itinerary-fields';
 import { formToItinerary, type ItineraryForm, isSameForm } from './itinerary-form';
 import { LiveCheck } from './live-check';
+import { QUICK_TIMING } from './quick-draft';
+import { QuickForm } from './quick-form';
 import { selectRow } from './select-row';
 import { useCheckedText } from './use-checked-text';
 import { useFollowedStart } from './use-followed-start';
+import { useMending } from './use-mending';
 
 const savedForm = z.object({ name: eventName, itinerary: itineraryText });
 
@@ -33,6 +36,8 @@ export interface ItineraryEditorProps {
   start: ItineraryForm;
   /** False where the name is settled already; `start.name` is then handed back. */
   withName: boolean;
+  /** Offers loops and kilometres as the second way in: where there is no itinerary yet. */
+  withQuickForm?: boolean;
   saveWords: string;
   /** Sends it. Errors that only the server found come back as values, all others are thrown. */
   onSave: (
@@ -48,7 +53,7 @@ export interface ItineraryEditorProps {
  * version, an organiser's event. Errors stop the saving, warnings do not. Give it a `key` naming the event.
  */
 export function ItineraryEditor(props: ItineraryEditorProps) {
-  const { keptAs, start, withName, saveWords, onSave, outcome } = props;
+  const { keptAs, start, withName, withQuickForm = false, saveWords, onSave, outcome } = props;
   const form = useForm<ItineraryForm>({
     defaultValues: start,
     shouldFocusError: false,
@@ -57,7 +62,9 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
   const kept = useKeptForm(keptAs, form);
   useFollowedStart(form, start, kept.clear);
   const written = formToItinerary(form.watch());
-  const checked = useCheckedText(written);
+  const { checked, checkNow } = useCheckedText(written);
+  const readNow = () => formToItinerary(form.getValues());
+  const mending = useMending({ source: written.source, read: readNow, write: writeSource });
   const box = useRef<HTMLTextAreaElement>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
   const [refused, setRefused] = useState<{ written: string; checked: CheckedText } | null>(null);
@@ -65,6 +72,17 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
   const element = useFirstProblemFocus(submitCount, Object.keys(errors).length > 0);
   // A refusal counts for the text it was said of, and is gone with the next letter.
   const stopped = refused?.written === JSON.stringify(written) ? refused.checked : null;
+
+  function writeSource(source: string) {
+    form.setValue('itinerary.source', source, { shouldDirty: true });
+    checkNow(readNow());
+  }
+
+  function writeQuickForm(source: string) {
+    form.setValue('itinerary.roadTimedFrom', QUICK_TIMING.roadTimedFrom, { shouldDirty: true });
+    form.setValue('itinerary.printedFor', QUICK_TIMING.printedFor, { shouldDirty: true });
+    writeSource(source);
+  }
 
   const save = form.handleSubmit(async (values) => {
     const body = toBody(values);
@@ -79,7 +97,7 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
       if (answer.ok) {
         // What was typed while it was being sent stays, and stays kept.
         if (isSameForm(form.getValues(), values)) kept.clear();
-      } else refuse({ state: 'bad', problems: answer.problems });
+      } else refuse({ state: 'bad', problems: answer.problems, table: null });
     } catch (error) {
       setProblem(problemOf(error));
       setFieldProblems(form, problemOf(error));
@@ -97,12 +115,21 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
               kept.clear();
             }}
           />
-          <ItineraryFields form={form} withName={withName} boxRef={box} />
+          <ItineraryFields form={form} withName={withName} boxRef={box}>
+            {withQuickForm ? (
+              <QuickForm
+                keptAs={keptAs}
+                isEmpty={written.source.trim() === ''}
+                readSettings={readNow}
+                onWrite={writeQuickForm}
+              />
+            ) : null}
+          </ItineraryFields>
           {stopped === null ? null : (
             <Notice kind="problem" title="Not saved" spoken>
               {stopped.state === 'empty'
                 ? 'There is no itinerary yet. Paste it above.'
-                : 'The itinerary has errors. They are listed under “As it was read”; mend them and save again.'}
+                : 'The itinerary has errors. They stand under “As it was read”; mend them there and save again.'}
             </Notice>
           )}
           <SaveTrouble problem={problem} />
@@ -115,6 +142,7 @@ export function ItineraryEditor(props: ItineraryEditorProps) {
         </Sheet>
         <LiveCheck
           checked={stopped ?? checked}
+          mending={mending}
           onGoToRow={(row) => box.current && selectRow(box.current, row)}
         />
       </div>

@@ -1,4 +1,4 @@
-import { type Ref, useMemo } from 'react';
+import { type ReactNode, type Ref, useMemo } from 'react';
 import type { UseFormReturn } from 'react-hook-form';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
@@ -10,6 +10,7 @@ import { TextArea } from '@/components/text-area';
 import { TextField } from '@/components/text-field';
 import { EXAMPLE_TABLE } from './example-table';
 import type { ItineraryForm } from './itinerary-form';
+import { PRINTED_FOR_CHOICES } from './printed-for-choices';
 import { browserZone, browserZones, zoneOptions } from './time-zones';
 
 const TIMED_CHOICES = [
@@ -22,9 +23,11 @@ export interface ItineraryFieldsProps {
   /** False where the name is settled already. */
   withName: boolean;
   boxRef: Ref<HTMLTextAreaElement>;
+  /** Below the box: the second way to fill it. */
+  children?: ReactNode;
 }
 
-export function ItineraryFields({ form, withName, boxRef }: ItineraryFieldsProps) {
+export function ItineraryFields({ form, withName, boxRef, children }: ItineraryFieldsProps) {
   const { register, formState, setValue, watch } = form;
   const errors = formState.errors.itinerary;
   const { ref: registerBox, ...box } = register('itinerary.source');
@@ -40,7 +43,7 @@ export function ItineraryFields({ form, withName, boxRef }: ItineraryFieldsProps
       ) : null}
       <TextArea
         label="Itinerary"
-        hint="Paste the table from a spreadsheet or a text, with its headings: TC/SS, Location, SS km, Road km, Target time, First car due."
+        hint="Paste the whole table as it is, headings included: from a spreadsheet, a page or a PDF."
         rows={16}
         keepLines
         spellCheck={false}
@@ -63,6 +66,7 @@ export function ItineraryFields({ form, withName, boxRef }: ItineraryFieldsProps
           </Button>
         </Stack>
       ) : null}
+      {children}
       <TextField
         label="First day"
         type="date"
@@ -99,6 +103,11 @@ function MoreSettings({ form }: { form: UseFormReturn<ItineraryForm> }) {
           label="The road after a stage is timed"
           choices={TIMED_CHOICES}
           {...register('itinerary.roadTimedFrom')}
+        />
+        <ChoiceGroup
+          label="The printed times are for"
+          choices={PRINTED_FOR_CHOICES}
+          {...register('itinerary.printedFor')}
         />
         <NumberField
           label="Between two cars"

@@ -9,6 +9,7 @@ const text = {
   roadTimedFrom: 'stageFinish' as const,
   startIntervalSeconds: 120,
   defaultGapSeconds: 300,
+  printedFor: 'carZero' as const,
 };
 
 describe('formToItinerary', () => {
@@ -19,6 +20,15 @@ describe('formToItinerary', () => {
   it('keeps to the contract from the beginning', () => {
     const form = newItineraryForm('Europe/Vienna', '2026-06-12');
     expect(itineraryText.safeParse(formToItinerary(form)).success).toBe(true);
+  });
+
+  it('takes a version and a kept form that say not whom the times are for', () => {
+    const { printedFor: _, ...before } = text;
+    const form = itineraryToForm('An event', before as typeof text);
+    expect(form.itinerary.printedFor).toBe('positionOne');
+    const { printedFor: __, ...kept } = form.itinerary;
+    const sent = formToItinerary({ name: '', itinerary: kept as typeof form.itinerary });
+    expect(sent.printedFor).toBe('positionOne');
   });
 
   it('lets the contract refuse what is no number', () => {

@@ -11,6 +11,7 @@ export interface ItineraryForm {
     roadTimedFrom: ItineraryText['roadTimedFrom'];
     startIntervalSeconds: string;
     defaultGapSeconds: string;
+    printedFor: ItineraryText['printedFor'];
   };
 }
 
@@ -25,6 +26,7 @@ export function newItineraryForm(timeZone: string, today: string): ItineraryForm
       roadTimedFrom: 'stageStart',
       startIntervalSeconds: '60',
       defaultGapSeconds: '180',
+      printedFor: 'positionOne',
     },
   };
 }
@@ -37,6 +39,8 @@ export function itineraryToForm(name: string, text: ItineraryText): ItineraryFor
       ...text,
       startIntervalSeconds: String(text.startIntervalSeconds),
       defaultGapSeconds: String(text.defaultGapSeconds),
+      // A phone may hold a version fetched before there was a choice.
+      printedFor: text.printedFor ?? 'positionOne',
     },
   };
 }
@@ -47,6 +51,8 @@ export function formToItinerary({ itinerary }: ItineraryForm): ItineraryText {
     ...itinerary,
     startIntervalSeconds: readNumber(itinerary.startIntervalSeconds),
     defaultGapSeconds: readNumber(itinerary.defaultGapSeconds),
+    // So may a form that was kept on this device.
+    printedFor: itinerary.printedFor ?? 'positionOne',
   };
 }
 

@@ -1,24 +1,30 @@
 import type { ItineraryProblem } from '@halfshaft/itinerary';
 import { Notice } from '@/components/notice';
 import { Sheet } from '@/components/sheet';
+import { leftInWords } from './cells-to-mend';
 import type { CheckedText } from './check-text';
-import { ProblemList } from './problem-list';
-import { countInWords } from './problem-words';
+import { MendPanel } from './mend-panel';
 import { ReadResult } from './read-result';
+import type { Mending } from './use-mending';
 
 export interface LiveCheckProps {
   /** Null before the first check. */
   checked: CheckedText | null;
+  mending: Mending;
   onGoToRow: (row: number) => void;
 }
 
-/** What the pasted text is understood as, or what stands in the way. */
-export function LiveCheck({ checked, onGoToRow }: LiveCheckProps) {
-  const problems = problemsOf(checked);
+/** What the pasted text is understood as, and what is left to mend in it. */
+export function LiveCheck({ checked, mending, onGoToRow }: LiveCheckProps) {
   return (
     <Sheet title="As it was read">
-      <p role="status">{summarise(checked)}</p>
-      {problems.length > 0 ? <ProblemList problems={problems} onGoToRow={onGoToRow} /> : null}
+      <MendPanel
+        words={summarise(checked)}
+        problems={problemsOf(checked)}
+        table={checked?.state === 'bad' || checked?.state === 'good' ? checked.table : null}
+        mending={mending}
+        onGoToRow={onGoToRow}
+      />
       {checked?.state === 'settings' ? (
         <Notice kind="warning">
           The table cannot be read before the first day, the time zone and the settings under “More” are
@@ -38,11 +44,11 @@ function problemsOf(checked: CheckedText | null): readonly ItineraryProblem[] {
 function summarise(checked: CheckedText | null): string {
   switch (checked?.state) {
     case 'bad':
-      return `${countInWords(checked.problems)}. Press one to go to its row.`;
+      return `${leftInWords(checked.problems)}.`;
     case 'good':
       return checked.warnings.length === 0
-        ? 'No problem found. Hold it beside the printed itinerary.'
-        : `${countInWords(checked.warnings)}: it can be saved as it is. Hold it beside the printed itinerary.`;
+        ? 'Nothing left to mend. Hold it beside the printed itinerary.'
+        : `Nothing left to mend, ${leftInWords(checked.warnings)}: it can be saved as it is. Hold it beside the printed itinerary.`;
     case 'settings':
       return 'Not read yet.';
     default:

@@ -25,14 +25,3 @@ export function errorsFirst(problems: readonly ItineraryProblem[]): ItineraryPro
   const errors = problems.filter((problem) => problem.severity === 'error');
   return [...errors, ...problems.filter((problem) => problem.severity === 'warning')];
 }
-
-/** "2 errors, 1 warning", without what there is none of. */
-export function countInWords(problems: readonly ItineraryProblem[]): string {
-  const errors = problems.filter((problem) => problem.severity === 'error').length;
-  const warnings = problems.length - errors;
-  return [plural(errors, 'error'), plural(warnings, 'warning')].filter((words) => words !== '').join(', ');
-}
-
-function plural(count: number, word: string): string {
-  return count === 0 ? '' : `${count} ${word}${count === 1 ? '' : 's'}`;
-}

@@ -39,6 +39,7 @@ export function EventEditor({ organiserId, organiserName, event }: EventEditorPr
           keptAs={`organiser.${organiserId}.${publishedEventId ?? 'new'}`}
           start={start}
           withName
+          withQuickForm={event === null}
           saveWords={event ? `Save as version ${event.versions + 1}` : 'Save the event'}
           onSave={async (name, itinerary) => {
             const answer = await client.organiser.saveEvent.mutate({

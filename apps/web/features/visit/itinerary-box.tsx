@@ -1,36 +1,59 @@
 'use client';
 
-import type { ItineraryProblem } from '@halfshaft/itinerary';
 import { useRef } from 'react';
 import type { UseFormReturn } from 'react-hook-form';
 import { Button } from '@/components/button';
+import { SelectField } from '@/components/select-field';
 import { TextArea } from '@/components/text-area';
+import { TextField } from '@/components/text-field';
+import { leftInWords, leftToMend } from '../itinerary/cells-to-mend';
+import { MendPanel } from '../itinerary/mend-panel';
+import { QUICK_TIMING } from '../itinerary/quick-draft';
+import { QuickForm } from '../itinerary/quick-form';
 import { rowRange } from '../itinerary/row-range';
+import { browserZone, browserZones, zoneOptions } from '../itinerary/time-zones';
+import { useMending } from '../itinerary/use-mending';
 import { EXAMPLE_EVENT_NAME, EXAMPLE_ITINERARY } from './example-itinerary';
-import { ItineraryProblems } from './itinerary-problems';
-import type { VisitForm } from './visit-form';
+import type { VisitReading } from './use-sheet';
+import { readVisit, VISIT_KEY, type VisitForm } from './visit-form';
 
 export interface ItineraryBoxProps {
   form: UseFormReturn<VisitForm>;
-  source: string;
-  error: string | undefined;
-  problems: readonly ItineraryProblem[];
+  values: VisitForm;
+  reading: VisitReading;
 }
 
 const HINT =
-  'Copy the whole table from a spreadsheet or the event’s page, headings included: TC/SS, Location, SS km, Road km, First car due.';
+  'Copy the whole table as it is, headings included: from a spreadsheet, the event’s page or a PDF.';
 
-/** Where the itinerary is pasted, with what is wrong in it below. */
-export function ItineraryBox({ form, source, error, problems }: ItineraryBoxProps) {
+/** Where the itinerary is pasted, with the table as it was understood below. */
+export function ItineraryBox({ form, values, reading }: ItineraryBoxProps) {
   const box = useRef<HTMLTextAreaElement | null>(null);
   const { ref, ...field } = form.register('source');
+  const isEmpty = values.source.trim() === '';
+  const mending = useMending({ source: values.source, read: readNow, write: writeSource });
+
+  function readNow() {
+    const read = readVisit(form.getValues());
+    return read.ok ? read.visit.itinerary : null;
+  }
+
+  function writeSource(source: string) {
+    form.setValue('source', source, { shouldDirty: true });
+  }
+
+  function writeQuickForm(source: string) {
+    form.setValue('roadTimedFrom', QUICK_TIMING.roadTimedFrom, { shouldDirty: true });
+    form.setValue('printedFor', QUICK_TIMING.printedFor, { shouldDirty: true });
+    writeSource(source);
+  }
 
   function showRow(row: number) {
     if (box.current) selectRow(box.current, row);
   }
 
   function fillInExample() {
-    form.setValue('source', EXAMPLE_ITINERARY, { shouldDirty: true });
+    writeSource(EXAMPLE_ITINERARY);
     form.setValue('eventName', EXAMPLE_EVENT_NAME, { shouldDirty: true });
     // The button goes away, so the keyboard needs another place; the table shows from its top.
     if (box.current) selectRow(box.current, 1);
@@ -41,7 +64,7 @@ export function ItineraryBox({ form, source, error, problems }: ItineraryBoxProp
       <TextArea
         label="Paste the itinerary"
         hint={HINT}
-        error={error}
+        error={reading.fields.source}
         keepLines
         rows={10}
         spellCheck={false}
@@ -53,14 +76,52 @@ export function ItineraryBox({ form, source, error, problems }: ItineraryBoxProp
           box.current = element;
         }}
       />
-      {source.trim() === '' ? (
+      {isEmpty ? (
         <div>
           <Button onClick={fillInExample}>Use an example</Button>
         </div>
       ) : null}
-      <ItineraryProblems problems={problems} onRow={showRow} />
+      <QuickForm keptAs={VISIT_KEY} isEmpty={isEmpty} readSettings={readNow} onWrite={writeQuickForm}>
+        <DayAndZone form={form} values={values} reading={reading} />
+      </QuickForm>
+      <MendPanel
+        words={wordsOf(reading, isEmpty)}
+        problems={reading.problems}
+        table={reading.table}
+        mending={mending}
+        onGoToRow={showRow}
+      />
     </>
   );
+}
+
+/** The same two as under “More”, where they are wanted before anything is pasted. */
+function DayAndZone({ form, values, reading }: ItineraryBoxProps) {
+  return (
+    <>
+      <TextField
+        label="First day of the event"
+        type="date"
+        error={reading.fields.startsOn}
+        value={values.startsOn}
+        onChange={(event) => form.setValue('startsOn', event.target.value, { shouldDirty: true })}
+      />
+      <SelectField
+        label="Time zone it is in"
+        options={zoneOptions(browserZones(), [values.timeZone, browserZone()])}
+        error={reading.fields.timeZone}
+        value={values.timeZone}
+        onChange={(event) => form.setValue('timeZone', event.target.value, { shouldDirty: true })}
+      />
+    </>
+  );
+}
+
+function wordsOf({ problems, table }: VisitReading, isEmpty: boolean): string {
+  if (leftToMend(problems) > 0) return `${leftInWords(problems)}.`;
+  if (isEmpty || table === null) return '';
+  const remarks = leftInWords(problems);
+  return remarks === '' ? 'Nothing left to mend.' : `Nothing left to mend, ${remarks}.`;
 }
 
 function selectRow(box: HTMLTextAreaElement, row: number): void {

@@ -4,6 +4,7 @@ import { Disclosure } from '@/components/disclosure';
 import { NumberField } from '@/components/number-field';
 import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
+import { PRINTED_FOR_CHOICES } from '../itinerary/printed-for-choices';
 import { browserZone, browserZones, zoneOptions } from '../itinerary/time-zones';
 import type { VisitField, VisitForm } from './visit-form';
 
@@ -50,6 +51,12 @@ export function MoreSettings({ form, problems, timeZone }: MoreSettingsProps) {
         across
         error={problems.roadTimedFrom}
         {...register('roadTimedFrom')}
+      />
+      <ChoiceGroup
+        label="The printed times are for"
+        choices={PRINTED_FOR_CHOICES}
+        error={problems.printedFor}
+        {...register('printedFor')}
       />
       <NumberField
         label="Cars start every"

@@ -103,13 +103,14 @@ function Missing({ reading }: { reading: VisitReading }) {
   if (reading.problems.length > 0) {
     return (
       <EmptyState title="The sheet waits for the itinerary.">
-        Mend what is listed under the table above; the sheet then stands here by itself.
+        Mend what is marked in the table above; the sheet then stands here by itself.
       </EmptyState>
     );
   }
   return (
     <EmptyState title="Here the sheet will stand.">
-      Paste an itinerary above, or use the example: what must be done at Service A, by person, ready to print.
+      Paste an itinerary above, begin with loops, or use the example: what must be done at Service A, by
+      person, ready to print.
     </EmptyState>
   );
 }

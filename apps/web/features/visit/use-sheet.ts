@@ -2,11 +2,12 @@ import type { Visit } from '@halfshaft/contract';
 import {
   type Itinerary,
   type ItineraryProblem,
-  parseItineraryTable,
+  type ReadTable,
   type ServiceWindow,
   servicesOf,
 } from '@halfshaft/itinerary';
 import { useDeferredValue, useMemo } from 'react';
+import { checkText } from '../itinerary/check-text';
 import { makeSheet, type ServiceSheet } from './sheet';
 import { type ReadVisit, readVisit, type VisitForm } from './visit-form';
 
@@ -14,6 +15,8 @@ export interface VisitReading {
   fields: Extract<ReadVisit, { ok: false }>['problems'];
   /** Of the table: errors or, when it could be read, remarks. */
   problems: ItineraryProblem[];
+  /** The table as understood; null where nothing was made of the text. */
+  table: ReadTable | null;
   services: ServiceWindow[];
   itinerary: Itinerary | null;
   visit: Visit | null;
@@ -31,6 +34,7 @@ function readForm(form: VisitForm): VisitReading {
   const nothing: VisitReading = {
     fields: {},
     problems: [],
+    table: null,
     services: [],
     itinerary: null,
     visit: null,
@@ -39,25 +43,16 @@ function readForm(form: VisitForm): VisitReading {
   const read = readVisit(form);
   if (!read.ok) return { ...nothing, fields: read.problems };
   const { visit } = read;
-  if (visit.itinerary.source.trim() === '') return { ...nothing, visit };
-  const table = readTable(visit);
-  if (!table.ok) return { ...nothing, visit, problems: table.problems };
-  const { itinerary, warnings } = table;
+  const checked = checkText(visit.itinerary);
+  if (checked.state === 'empty' || checked.state === 'settings') return { ...nothing, visit };
+  const { table } = checked;
+  if (checked.state === 'bad') return { ...nothing, visit, problems: checked.problems, table };
+  const { itinerary, warnings } = checked;
   const services = servicesOf(itinerary);
   const serviceIndex = Math.max(
     0,
     services.findIndex((service) => service.id === form.service),
   );
   const sheet = makeSheet({ visit, itinerary, serviceIndex });
-  return { ...nothing, visit, problems: warnings, services, itinerary, sheet };
-}
-
-function readTable({ itinerary }: Visit) {
-  return parseItineraryTable(itinerary.source, {
-    timeZone: itinerary.timeZone,
-    startDate: itinerary.startsOn,
-    roadTimedFrom: itinerary.roadTimedFrom,
-    startIntervalSeconds: itinerary.startIntervalSeconds,
-    defaultGapSeconds: itinerary.defaultGapSeconds,
-  });
+  return { ...nothing, visit, problems: warnings, table, services, itinerary, sheet };
 }

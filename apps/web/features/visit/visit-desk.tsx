@@ -45,12 +45,7 @@ export function VisitDesk({ start }: { start: VisitForm }) {
           <CarQuestions form={form} problems={reading.fields} />
         </Sheet>
         <Sheet title="2. Itinerary">
-          <ItineraryBox
-            form={form}
-            source={values.source}
-            error={reading.fields.source}
-            problems={reading.problems}
-          />
+          <ItineraryBox form={form} values={values} reading={reading} />
           <NumberField
             label="Start position of your car"
             whole

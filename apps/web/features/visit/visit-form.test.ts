@@ -23,6 +23,7 @@ describe('readVisit', () => {
           roadTimedFrom: 'stageStart',
           startIntervalSeconds: 60,
           defaultGapSeconds: 300,
+          printedFor: 'positionOne',
         },
       },
     });

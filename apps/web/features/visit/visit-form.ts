@@ -16,6 +16,7 @@ export interface VisitForm {
   roadTimedFrom: string;
   startIntervalSeconds: string;
   gapMinutes: string;
+  printedFor: string;
   /** The letter of the service looked at; empty for the first one. */
   service: string;
 }
@@ -43,6 +44,7 @@ export function emptyVisit(startsOn: string, timeZone: string): VisitForm {
     roadTimedFrom: 'stageStart',
     startIntervalSeconds: '60',
     gapMinutes: '3',
+    printedFor: 'positionOne',
     service: '',
   };
 }
@@ -60,6 +62,7 @@ export function readVisit(form: VisitForm): ReadVisit {
       startsOn: form.startsOn,
       roadTimedFrom: form.roadTimedFrom,
       startIntervalSeconds: toNumber(form.startIntervalSeconds),
+      printedFor: form.printedFor,
       defaultGapSeconds: Math.trunc(toNumber(form.gapMinutes)) * SECONDS_IN_MINUTE,
     },
   });

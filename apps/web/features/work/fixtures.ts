@@ -102,6 +102,7 @@ export function replicaOf(me: string = MIA, more: Partial<EventReplica> = {}): E
       startsOn: '2026-06-13',
       roadTimedFrom: 'stageStart',
       startIntervalSeconds: 60,
+      printedFor: 'positionOne',
       defaultGapSeconds: 180,
     },
     penaltyRules: DEFAULT_PENALTY_RULES,

@@ -105,7 +105,7 @@ export async function findItinerary(tx: TeamTx, eventId: string): Promise<Itiner
   if (!row) return null;
   return {
     number: row.number,
-    text: row.source as unknown as ItineraryText,
+    text: toItineraryText(row.source),
     itinerary: row.itinerary as unknown as Itinerary,
   };
 }
@@ -235,7 +235,7 @@ export async function findPublished(tx: TeamTx, organiserId: string, publishedEv
   if (!row || !newest) return null;
   return {
     name: row.name,
-    text: newest.source as unknown as ItineraryText,
+    text: toItineraryText(newest.source),
     itinerary: newest.itinerary as unknown as Itinerary,
   };
 }
@@ -249,6 +249,14 @@ function toEvent(row: {
 }): EventRow {
   const { id, name, timeZone, startsOn, clockOffsetSeconds } = row;
   return { eventId: id, name, timeZone, startsOn: toDay(startsOn), clockOffsetSeconds };
+}
+
+/** What a version that says nothing of it was read with. */
+const SAVED_WITHOUT = { printedFor: 'positionOne' as const };
+
+/** A version saved before there was a choice does not say whom its times are for. */
+export function toItineraryText(source: unknown): ItineraryText {
+  return { ...SAVED_WITHOUT, ...(source as Omit<ItineraryText, 'printedFor'>) };
 }
 
 function toEntry(row: Omit<EntryRow, 'entryId' | 'carried'> & { id: string; carried: unknown }): EntryRow {

@@ -1,15 +1,22 @@
 import { randomUUID } from 'node:crypto';
-import type {
-  createEventInput,
-  EventReplica,
-  enterCarInput,
-  ItineraryText,
-  saveItineraryInput,
-  setPenaltiesInput,
-  takeOverEventInput,
-  updateEntryInput,
+import {
+  type createEventInput,
+  type EventReplica,
+  type enterCarInput,
+  type ItineraryText,
+  itineraryOptions,
+  type saveItineraryInput,
+  type setPenaltiesInput,
+  type takeOverEventInput,
+  type updateEntryInput,
 } from '@halfshaft/contract';
-import { type Itinerary, parseItineraryTable, sameItinerary, servicesOf } from '@halfshaft/itinerary';
+import {
+  type Itinerary,
+  type ParsedItinerary,
+  readItinerary,
+  sameItinerary,
+  servicesOf,
+} from '@halfshaft/itinerary';
 import { carriedWear } from '@halfshaft/lifing';
 import type { MemberTx, TeamTx } from '@halfshaft/store';
 import { lastDoneOf, runsOf } from '@halfshaft/worklog';
@@ -41,14 +48,8 @@ import {
 export { listPublished } from './data';
 
 /** Reads a pasted itinerary with its settings. */
-export function readItinerary(text: ItineraryText) {
-  return parseItineraryTable(text.source, {
-    timeZone: text.timeZone,
-    startDate: text.startsOn,
-    roadTimedFrom: text.roadTimedFrom,
-    startIntervalSeconds: text.startIntervalSeconds,
-    defaultGapSeconds: text.defaultGapSeconds,
-  });
+export function readItineraryText(text: ItineraryText): ParsedItinerary {
+  return readItinerary(text.source, itineraryOptions(text)).parsed;
 }
 
 interface EventToSave {
@@ -82,7 +83,7 @@ export async function saveNewEvent(
 
 export async function createEvent(tx: MemberTx, input: z.infer<typeof createEventInput>, now: number) {
   if (!mayManage(tx.member)) throw notAllowed('a manager');
-  const read = readItinerary(input.itinerary);
+  const read = readItineraryText(input.itinerary);
   if (!read.ok) return read;
   const event = { name: input.name, text: input.itinerary, itinerary: read.itinerary };
   const eventId = await saveNewEvent(tx, event, { personId: tx.member.personId, now });
@@ -95,7 +96,7 @@ export async function saveItinerary(tx: MemberTx, input: z.infer<typeof saveItin
   const { eventId, itinerary: text } = input;
   const current = await findItinerary(tx, eventId);
   if (!current) throw unknown();
-  const read = readItinerary(text);
+  const read = readItineraryText(text);
   if (!read.ok) return read;
   const { itinerary, warnings } = read;
   if (sameItinerary(itinerary, current.itinerary)) {

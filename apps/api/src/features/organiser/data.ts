@@ -2,6 +2,7 @@ import type { ItineraryText } from '@halfshaft/contract';
 import type { Itinerary } from '@halfshaft/itinerary';
 import { asNewOrganiser, type OrganiserTx } from '@halfshaft/store';
 import { toDate } from '../../clock';
+import { toItineraryText } from '../event/data';
 
 export { asNewOrganiser };
 
@@ -24,14 +25,14 @@ export async function listOwnEvents(tx: OrganiserTx) {
     include: { itineraries: { orderBy: { number: 'desc' } } },
     orderBy: { startsOn: 'desc' },
   });
-  return rows.map((row) => ({
-    publishedEventId: row.id,
-    name: row.name,
-    timeZone: row.timeZone,
-    startsOn: row.startsOn.toISOString().slice(0, 10),
-    publishedAt: row.publishedAt?.getTime() ?? null,
-    versions: row.itineraries.length,
-    itineraryText: (row.itineraries[0]?.source ?? null) as unknown as ItineraryText | null,
+  return rows.map(({ id, name, timeZone, startsOn, publishedAt, itineraries: [newest, ...earlier] }) => ({
+    publishedEventId: id,
+    name,
+    timeZone,
+    startsOn: startsOn.toISOString().slice(0, 10),
+    publishedAt: publishedAt?.getTime() ?? null,
+    versions: newest ? 1 + earlier.length : 0,
+    itineraryText: newest ? toItineraryText(newest.source) : null,
   }));
 }
 

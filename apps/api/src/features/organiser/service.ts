@@ -3,7 +3,7 @@ import type { saveOrganiserEventInput } from '@halfshaft/contract';
 import type { OrganiserTx, Store } from '@halfshaft/store';
 import type { z } from 'zod';
 import { unknown } from '../../errors';
-import { readItinerary } from '../event/service';
+import { readItineraryText } from '../event/service';
 import {
   asNewOrganiser,
   createItineraryRow,
@@ -35,7 +35,7 @@ export async function saveOwnEvent(
 ) {
   const newest = input.publishedEventId ? await findNewestNumber(tx, input.publishedEventId) : 0;
   if (newest === null) throw unknown();
-  const read = readItinerary(input.itinerary);
+  const read = readItineraryText(input.itinerary);
   if (!read.ok) return read;
   const publishedEventId = input.publishedEventId ?? randomUUID();
   const { timeZone, startsOn } = input.itinerary;

@@ -3,7 +3,7 @@ import type { createTeamInput, keepVisitInput, keepVisitOutput } from '@halfshaf
 import type { Store, TeamTx } from '@halfshaft/store';
 import type { z } from 'zod';
 import { createCar } from '../car/service';
-import { enterNewCar, readItinerary, saveNewEvent } from '../event/service';
+import { enterNewCar, readItineraryText, saveNewEvent } from '../event/service';
 import { createMember, createTeamRow, listMyTenants, withNewTeam } from './data';
 
 /** A surface says nothing of the car's name; the team renames it later. */
@@ -30,7 +30,7 @@ export async function keepVisit(
   input: z.infer<typeof keepVisitInput>,
 ): Promise<z.infer<typeof keepVisitOutput>> {
   const { visit } = input;
-  const read = readItinerary(visit.itinerary);
+  const read = readItineraryText(visit.itinerary);
   if (!read.ok) return read;
   const teamId = randomUUID();
   const { now, store, userId } = founding;
