@@ -1,6 +1,7 @@
 import { at } from '../at';
 import type { CompiledProject } from '../compile-project';
 import type { CriticalTimes } from '../times/critical-times';
+import { findCriticalChain } from '../times/find-critical-chain';
 
 /**
  * The critical sequence bound (Stinson, Davis & Khumawala 1978): a job that does not fit beside the critical path for its
@@ -9,7 +10,7 @@ import type { CriticalTimes } from '../times/critical-times';
  */
 export function criticalSequenceBound(project: CompiledProject, times: CriticalTimes): number {
   const { size, durations } = project;
-  const path = findPath(project, times);
+  const path = findCriticalChain(project, times);
   const onPath = new Set(path);
   let longest = 0;
   for (let job = 0; job < size; job += 1) {
@@ -43,25 +44,4 @@ function fitBeside({ resources, needs, capacities }: CompiledProject, one: numbe
     if (together > at(capacities, resource)) return false;
   }
   return true;
-}
-
-/** One critical path, first job first. */
-function findPath(project: CompiledProject, times: CriticalTimes): number[] {
-  const { size, durations, before } = project;
-  const { earliestStart, length } = times;
-  const finishOf = (job: number) => at(earliestStart, job) + at(durations, job);
-  const path: number[] = [];
-  let last = Array.from({ length: size }, (_, job) => job).find((job) => finishOf(job) === length);
-  while (last !== undefined) {
-    path.unshift(last);
-    const start = at(earliestStart, last);
-    const to = at(before.first, last + 1);
-    let held: number | undefined;
-    for (let link = at(before.first, last); link < to && held === undefined; link += 1) {
-      const other = at(before.others, link);
-      if (finishOf(other) + at(before.lags, link) === start) held = other;
-    }
-    last = held;
-  }
-  return path;
 }

@@ -2,6 +2,7 @@ import { at } from '../at';
 import { compileProject } from '../compile-project';
 import type { Project } from '../model';
 import { criticalTimes } from './critical-times';
+import { findCriticalChain } from './find-critical-chain';
 
 export interface ActivityTimes {
   id: string;
@@ -36,7 +37,9 @@ export interface CriticalPath {
 export function criticalPath(project: Project): CriticalPath {
   const compiled = compileProject(project);
   const { durations, behind, numberOf } = compiled;
-  const { length, earliestStart, latestFinish } = criticalTimes(compiled);
+  const plenty = criticalTimes(compiled);
+  const { length, earliestStart, latestFinish } = plenty;
+  const idOf = (job: number): string => project.activities[at(numberOf, job)]?.id ?? '';
   const timesOf = (job: number): ActivityTimes => {
     const start = at(earliestStart, job);
     const finish = start + at(durations, job);
@@ -46,7 +49,7 @@ export function criticalPath(project: Project): CriticalPath {
     }
     const totalFloat = at(latestFinish, job) - finish;
     return {
-      id: project.activities[at(numberOf, job)]?.id ?? '',
+      id: idOf(job),
       earliestStart: start,
       earliestFinish: finish,
       latestStart: start + totalFloat,
@@ -58,25 +61,6 @@ export function criticalPath(project: Project): CriticalPath {
   };
   const byId = new Map(Array.from(durations, (_, job) => timesOf(job)).map((times) => [times.id, times]));
   const times = project.activities.flatMap(({ id }) => byId.get(id) ?? []);
-  return { length, times, path: findPath(project, byId, length) };
-}
-
-/** From the end backwards: each time the critical activity that the last one had to wait for. */
-function findPath(project: Project, times: ReadonlyMap<string, ActivityTimes>, length: number): string[] {
-  const path: string[] = [];
-  let last = project.activities.find(({ id }) => times.get(id)?.earliestFinish === length);
-  while (last) {
-    const { id, after }: Project['activities'][number] = last;
-    path.unshift(id);
-    const start = times.get(id)?.earliestStart;
-    const held = new Set(
-      after
-        .filter(
-          ({ activity, lag = 0 }) => (times.get(activity)?.earliestFinish ?? Number.NaN) + lag === start,
-        )
-        .map(({ activity }) => activity),
-    );
-    last = project.activities.find((activity) => held.has(activity.id));
-  }
-  return path;
+  const path = findCriticalChain(compiled, plenty).map(idOf);
+  return { length, times, path };
 }
