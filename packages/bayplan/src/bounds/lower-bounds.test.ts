@@ -46,12 +46,24 @@ describe('lowerBounds', () => {
     expect(lowerBounds(project)).toMatchObject({ criticalPath: 9, criticalSequence: 11 });
   });
 
+  it('refutes deadlines by what cannot run side by side', () => {
+    // Two short ones, one after the other, and a long one that excludes both: with 4 the long one could only lie between.
+    const project = withPeople(3, task('first', 1, 2), task('second', 1, 2, 'first'), task('long', 3, 2));
+    expect(lowerBounds(project)).toMatchObject({
+      resources: 4,
+      criticalSequence: 4,
+      destructive: 5,
+      best: 5,
+    });
+    expect(shortestByTryingAll(project)).toBe(5);
+  });
+
   it('never exceeds the shortest schedule', () => {
     fc.assert(
       fc.property(anyProject({ most: 6 }), (project) => {
         const shortest = shortestByTryingAll(project);
-        const { criticalPath, resources, criticalSequence, best } = lowerBounds(project);
-        for (const bound of [criticalPath, resources, criticalSequence, best]) {
+        const { criticalPath, resources, criticalSequence, destructive, best } = lowerBounds(project);
+        for (const bound of [criticalPath, resources, criticalSequence, destructive, best]) {
           expect(bound).toBeLessThanOrEqual(shortest);
         }
       }),

@@ -2,6 +2,7 @@ import { type CompiledProject, compileProject } from '../compile-project';
 import type { Project } from '../model';
 import { criticalTimes } from '../times/critical-times';
 import { criticalSequenceBound } from './critical-sequence-bound';
+import { destructiveBound } from './destructive-bound';
 import { resourceBound } from './resource-bound';
 
 /** Lengths below which no schedule can be. */
@@ -9,13 +10,15 @@ export interface LowerBounds {
   criticalPath: number;
   resources: number;
   criticalSequence: number;
+  /** The smallest deadline that cannot be refuted; at least as large as the others. */
+  destructive: number;
   /** The largest of them. */
   best: number;
 }
 
 /**
- * How short the project could be at best: by the critical path, by work over capacity, and by what does not fit beside
- * the critical path. A schedule as long as the best bound is proven to be the shortest.
+ * How short the project could be at best: by the critical path, by work over capacity, by what does not fit beside
+ * the critical path, and by deadlines that can be refuted. A schedule as long as the best bound is proven to be the shortest.
  *
  * @throws RangeError when {@link findProjectFault} finds one
  */
@@ -28,10 +31,7 @@ export function boundsOf(compiled: CompiledProject): LowerBounds {
   const criticalPath = times.length;
   const resources = resourceBound(compiled, times);
   const criticalSequence = criticalSequenceBound(compiled, times);
-  return {
-    criticalPath,
-    resources,
-    criticalSequence,
-    best: Math.max(criticalPath, resources, criticalSequence),
-  };
+  const known = Math.max(criticalPath, resources, criticalSequence);
+  const destructive = destructiveBound(compiled, times, known);
+  return { criticalPath, resources, criticalSequence, destructive, best: destructive };
 }

@@ -47,6 +47,7 @@ describe('openSearch', () => {
         expect(result.best.makespan).toBe(shortest);
         if (result.proven) proven += 1;
       }),
+      FEW,
     );
     expect(proven).toBeGreaterThan(0);
   });
@@ -55,14 +56,14 @@ describe('openSearch', () => {
     const project = crowdedProject();
     const search = openSearch(project, { seed: 3 });
     const begun = search.step(40);
-    const later = search.step(3000);
+    const later = search.step(1200);
     expect(later.best.makespan).toBeLessThan(begun.best.makespan);
     expect(checkSchedule(project, later.best)).toEqual([]);
   });
 
   it('finds other ways with other seeds', () => {
     const project = crowdedProject();
-    const plans = [1, 2, 3, 4].map((seed) => openSearch(project, { seed }).step(300).best.starts.join());
+    const plans = [1, 2, 3, 4].map((seed) => openSearch(project, { seed }).step(150).best.starts.join());
     expect(new Set(plans).size).toBeGreaterThan(1);
   });
 
