@@ -22,7 +22,8 @@ export function breed(
   const parent = pickBetterOfTwo(members, chance);
   const second = chance.share() < CROSSOVER_SHARE ? pick(members, chance) : parent;
   const width = WINDOW * parent.makespan * (SHORTEST_WINDOW + chance.share());
-  const from = chance.share() * (parent.makespan + width) - width;
+  // Up to a quarter of the window may lie outside: more of it would hold nothing to change.
+  const from = chance.share() * (parent.makespan - width / 2) - width / 4;
   for (let job = 0; job < size; job += 1) {
     const start = at(parent.starts, job);
     const inside = start < from + width && start + at(durations, job) > from;

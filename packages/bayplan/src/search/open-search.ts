@@ -38,10 +38,10 @@ export interface Search {
  * the other direction and, if good enough, joins the other population: over two generations that is a double justification
  * with a search step in each half. The first members come from five priority rules under both schemes and both
  * directions, then from blurred latest finish times (Kolisch & Drexl 1996 sample likewise). A child that came out like
- * one seen before is not justified again.
+ * one seen before, or much longer than the best, is not justified.
  *
  * Counting follows Kolisch & Hartmann (2006): a schedule is every pass that gives each activity a start at most once, so a
- * child costs two. The search ends early only when a lower bound ({@link lowerBounds}) is reached.
+ * child costs one or two. The search ends early only when a lower bound ({@link lowerBounds}) is reached.
  *
  * @throws RangeError when {@link findProjectFault} finds a fault, or the seed or a step is not a whole number
  * @example

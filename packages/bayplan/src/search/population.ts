@@ -11,6 +11,8 @@ const MOST_RANDOM_STARTS = 100;
 const PARALLEL_SHARE_AT_FIRST = 0.5;
 const PARALLEL_SHARE = 0.3;
 const BLUR = 0.3;
+/** A child longer than the best by more than this is not worth another schedule. */
+const HOPELESS = 1.06;
 const FIRST_RULES = [
   'latestFinish',
   'latestStart',
@@ -38,48 +40,68 @@ interface Camp {
  * itself, so that where its caller pauses makes no difference to what comes next.
  */
 export function* breedSchedules(sides: readonly [Side, Side], chance: Chance): Generator<Made, never> {
-  const [forward, backward] = sides.map((side) => ({
-    side,
-    members: new Members(MEMBERS),
-    starts: new Int32Array(side.project.size),
-  })) as [Camp, Camp];
+  const forward = openCamp(sides[0]);
+  const backward = openCamp(sides[1]);
   const values = new Float64Array(forward.side.project.size);
-  const pairs = [
+  const ways: readonly Way[] = [
     { from: forward, to: backward },
     { from: backward, to: forward },
   ];
-  for (const rule of FIRST_RULES) {
-    for (const { from, to } of pairs) {
-      values.set(priorities(from.side.project, rule));
-      yield* raise(from, to, values, false);
-      yield* raise(from, to, values, true);
-    }
-  }
-  for (let round = 0; round < MOST_RANDOM_STARTS; round += 1) {
-    const pair = pairs.find(({ to }) => !to.members.full);
-    if (!pair) break;
-    blurLatestFinish(pair.from.side, chance, values);
-    yield* raise(pair.from, pair.to, values, chance.share() < PARALLEL_SHARE_AT_FIRST);
-  }
+  yield* raiseFirst(ways, values, chance);
+  let best = Number.POSITIVE_INFINITY;
   for (;;) {
-    for (const { from, to } of pairs) {
-      breed(from.side.project, from.members.list, chance, values);
-      yield* raise(from, to, values, chance.share() < PARALLEL_SHARE);
+    for (const way of ways) {
+      breed(way.from.side.project, way.from.members.list, chance, values);
+      best = Math.min(best, yield* raise(way, values, chance.share() < PARALLEL_SHARE, best));
     }
   }
 }
 
-/** A schedule in one direction, then, unless it is old, half a justification, which makes it a member of the other side. */
-function* raise(from: Camp, to: Camp, values: Float64Array, parallel: boolean): Generator<Made, void> {
+interface Way {
+  from: Camp;
+  to: Camp;
+}
+
+function openCamp(side: Side): Camp {
+  return { side, members: new Members(MEMBERS), starts: new Int32Array(side.project.size) };
+}
+
+function* raiseFirst(ways: readonly Way[], values: Float64Array, chance: Chance): Generator<Made, void> {
+  for (const rule of FIRST_RULES) {
+    for (const way of ways) {
+      values.set(priorities(way.from.side.project, rule));
+      yield* raise(way, values, false);
+      yield* raise(way, values, true);
+    }
+  }
+  for (let round = 0; round < MOST_RANDOM_STARTS; round += 1) {
+    const way = ways.find(({ to }) => !to.members.full);
+    if (!way) return;
+    blurLatestFinish(way.from.side, chance, values);
+    yield* raise(way, values, chance.share() < PARALLEL_SHARE_AT_FIRST);
+  }
+}
+
+/**
+ * A schedule in one direction, then, unless it is old or hopeless, half a justification, which may make it a member of
+ * the other side. Returns the shortest makespan it made.
+ */
+function* raise(
+  { from, to }: Way,
+  values: Float64Array,
+  parallel: boolean,
+  best = Number.POSITIVE_INFINITY,
+): Generator<Made, number> {
   const { generator, project } = from.side;
   const makespan = parallel
     ? generator.parallelByPriority(values, from.starts)
     : generator.serialByPriority(values, from.starts);
   yield { side: from.side, starts: from.starts, makespan };
-  if (from.members.seenBefore(from.starts)) return;
+  if (makespan > HOPELESS * best || from.members.seenBefore(from.starts)) return makespan;
   const justified = to.side.justify(project, from.starts, makespan, to.starts);
   to.members.admit(to.side.project, to.starts, justified);
   yield { side: to.side, starts: to.starts, makespan: justified };
+  return justified;
 }
 
 function blurLatestFinish({ project }: Side, chance: Chance, values: Float64Array): void {
