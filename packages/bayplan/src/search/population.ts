@@ -47,8 +47,7 @@ export function* breedSchedules(sides: readonly [Side, Side], chance: Chance): G
     { from: forward, to: backward },
     { from: backward, to: forward },
   ];
-  yield* raiseFirst(ways, values, chance);
-  let best = Number.POSITIVE_INFINITY;
+  let best = yield* raiseFirst(ways, values, chance);
   for (;;) {
     for (const way of ways) {
       breed(way.from.side.project, way.from.members.list, chance, values);
@@ -66,20 +65,23 @@ function openCamp(side: Side): Camp {
   return { side, members: new Members(MEMBERS), starts: new Int32Array(side.project.size) };
 }
 
-function* raiseFirst(ways: readonly Way[], values: Float64Array, chance: Chance): Generator<Made, void> {
+/** By priority rules, then by blurred ones until both camps are full. Returns the shortest makespan. */
+function* raiseFirst(ways: readonly Way[], values: Float64Array, chance: Chance): Generator<Made, number> {
+  let best = Number.POSITIVE_INFINITY;
   for (const rule of FIRST_RULES) {
     for (const way of ways) {
       values.set(priorities(way.from.side.project, rule));
-      yield* raise(way, values, false);
-      yield* raise(way, values, true);
+      best = Math.min(best, yield* raise(way, values, false));
+      best = Math.min(best, yield* raise(way, values, true));
     }
   }
   for (let round = 0; round < MOST_RANDOM_STARTS; round += 1) {
     const way = ways.find(({ to }) => !to.members.full);
-    if (!way) return;
+    if (!way) break;
     blurLatestFinish(way.from.side, chance, values);
-    yield* raise(way, values, chance.share() < PARALLEL_SHARE_AT_FIRST);
+    best = Math.min(best, yield* raise(way, values, chance.share() < PARALLEL_SHARE_AT_FIRST));
   }
+  return best;
 }
 
 /**
