@@ -7,7 +7,13 @@
 // `computedPaths` allows imports whose path is worked out at run time; a row that may import anything allows them too.
 // `bans` names the groups of words (see banned-words.mjs) that the row's files may not use.
 
-const PURE = ['@halfshaft/itinerary', '@halfshaft/lifing', '@halfshaft/reliability', '@halfshaft/worklog'];
+const PURE = [
+  '@halfshaft/bayplan',
+  '@halfshaft/itinerary',
+  '@halfshaft/lifing',
+  '@halfshaft/reliability',
+  '@halfshaft/worklog',
+];
 const TEST_TOOLS = ['vitest', 'fast-check'];
 const TESTS_ONLY = ['packages/*/src/**fixtures', 'packages/*/src/**.test', 'packages/*/src/**.prove'];
 const TEST_FILE = String.raw`(?:.*/)?(?:[^/]+\.(?:test|prove)\.tsx?|fixtures\.ts)$`;
@@ -92,6 +98,7 @@ export const IMPORT_RULES = [
     says: 'tests/ sees the web app only as a browser does; a test of a web component stands beside it in apps/web.',
   },
 
+  ...pureRows('bayplan', []),
   ...pureRows('itinerary', ['temporal-polyfill']),
   ...pureRows('lifing', ['@halfshaft/itinerary']),
   ...pureRows('reliability', []),

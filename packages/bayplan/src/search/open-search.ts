@@ -1,0 +1,84 @@
+import { boundsOf } from '../bounds/lower-bounds';
+import { type CompiledProject, compileProject } from '../compile-project';
+import { mirrorStarts } from '../generate/mirror-starts';
+import { toSchedule } from '../generate/schedule-by-rule';
+import { bothSides } from '../generate/side';
+import type { Project, Schedule } from '../model';
+import { Chance } from './chance';
+import { breedSchedules, type Made } from './population';
+
+export interface SearchOptions {
+  /** A whole number. The same project, seed and number of schedules give the same plan. */
+  seed: number;
+}
+
+export interface SearchResult {
+  best: Schedule;
+  /** No schedule can be shorter than this. */
+  lowerBound: number;
+  /** Whether the best is as short as the lower bound: nothing better exists, and further steps change nothing. */
+  proven: boolean;
+  /** Schedules made so far. */
+  schedules: number;
+}
+
+export interface Search {
+  /** Makes at most so many further schedules and tells the best of all. How they are divided into steps doesn't matter. */
+  step: (maxSchedules: number) => SearchResult;
+}
+
+/**
+ * A search for a short schedule, to be driven in steps: the caller owns the time and stops when it likes.
+ *
+ * Method: a genetic algorithm with forward-backward improvement on two populations, one of left-justified and one of
+ * right-justified schedules, which breed in turn (Debels & Vanhoucke 2005); the family is that of Hartmann (1998, activity
+ * lists), Alcaraz & Maroto (2001) and Valls, Ballestín & Quintanilla (2005, 2008). A child takes its parent's starts as an
+ * activity list, with the order in one window of time shuffled or taken from a second parent (see `breed`), and is
+ * decoded by the serial or, sometimes, the parallel scheme in its population's direction of time. It is then justified into
+ * the other direction and, if good enough, joins the other population: over two generations that is a double justification
+ * with a search step in each half. The first members come from five priority rules under both schemes and both
+ * directions, then from blurred latest finish times (Kolisch & Drexl 1996 sample likewise). A child that came out like
+ * one seen before, or much longer than the best, is not justified.
+ *
+ * Counting follows Kolisch & Hartmann (2006): a schedule is every pass that gives each activity a start at most once, so a
+ * child costs one or two. The search ends early only when a lower bound ({@link lowerBounds}) is reached.
+ *
+ * @throws RangeError when {@link findProjectFault} finds a fault, or the seed or a step is not a whole number
+ * @example
+ * const search = openSearch(project, { seed: 1 });
+ * search.step(500); // { best: { starts: [0, 2, 2], makespan: 7 }, lowerBound: 7, proven: true, schedules: 1 }
+ */
+export function openSearch(project: Project, { seed }: SearchOptions): Search {
+  if (!Number.isSafeInteger(seed)) {
+    throw new RangeError(`openSearch: the seed must be a whole number, not ${seed}.`);
+  }
+  const compiled = compileProject(project);
+  const lowerBound = boundsOf(compiled).best;
+  const sides = bothSides(compiled);
+  const making = breedSchedules(sides, new Chance(seed));
+  let best: Schedule = { starts: [], makespan: Number.POSITIVE_INFINITY };
+  const step = (maxSchedules: number): SearchResult => {
+    if (!Number.isSafeInteger(maxSchedules) || maxSchedules < 1) {
+      throw new RangeError(`step: the schedules must be a whole number from 1, not ${maxSchedules}.`);
+    }
+    for (let left = maxSchedules; left > 0 && best.makespan > lowerBound; left -= 1) {
+      const made = making.next().value;
+      if (made.makespan < best.makespan) best = readForward(compiled, made, made.side === sides[1]);
+    }
+    const schedules = sides[0].generator.schedules + sides[1].generator.schedules;
+    return { best, lowerBound, proven: best.makespan === lowerBound, schedules };
+  };
+  return { step };
+}
+
+/** The schedule in the project's own direction of time. */
+function readForward(
+  compiled: CompiledProject,
+  { side, starts, makespan }: Made,
+  mirrored: boolean,
+): Schedule {
+  if (!mirrored) return toSchedule(compiled, starts, makespan);
+  const forward = new Int32Array(starts.length);
+  mirrorStarts(side.project, starts, makespan, forward);
+  return toSchedule(compiled, forward, makespan);
+}
