@@ -1,4 +1,5 @@
 import { MAX_TEXT_CHARACTERS } from '../limits';
+import { parseItineraryTable } from '../parse-itinerary-table';
 import { refusal } from '../parsed-itinerary';
 import { requireOptions } from '../require-options';
 import { cutDelimited } from './cut-delimited';
@@ -31,6 +32,18 @@ export function readItinerary(text: string, options: ReadItineraryOptions): Itin
     const message = 'There is no table. Paste the itinerary with its headings.';
     return { parsed: refusal('empty-table', message), table: null };
   }
+  if (isTooLargeToSortOut(text)) return { parsed: parseItineraryTable(text, options), table: null };
   const cut = cutDelimited(text, options.startDate) ?? cutPrinted(text, options.startDate);
   return 'ok' in cut ? { parsed: cut, table: null } : readCutTable(cut, options);
+}
+
+/** Many times the largest itinerary: sorting out the columns of free text costs more than reading a strict table. */
+const MOST_FREE_CHARACTERS = 100_000;
+const LONGEST_FREE_LINE = 1500;
+
+/** Then only the strict reader looks at it, which answers even nonsense of 1 MB in a moment. */
+function isTooLargeToSortOut(text: string): boolean {
+  return (
+    text.length > MOST_FREE_CHARACTERS || text.split('\n').some((line) => line.length > LONGEST_FREE_LINE)
+  );
 }
