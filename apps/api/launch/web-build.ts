@@ -39,9 +39,9 @@ export function buildWebIfNeeded(say: (sentence: string) => void): void {
 function fingerprintOf(paths: string[]): string {
   const hash = createHash('sha256');
   const walk = (path: string) => {
-    const { size, mtimeMs } = statSync(path);
-    if (!statSync(path).isDirectory()) {
-      hash.update(`${path}:${size}:${mtimeMs}\n`);
+    const entry = statSync(path);
+    if (!entry.isDirectory()) {
+      hash.update(`${path}:${entry.size}:${entry.mtimeMs}\n`);
       return;
     }
     for (const name of readdirSync(path).sort()) if (!LEFT_OUT.has(name)) walk(join(path, name));

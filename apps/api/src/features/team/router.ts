@@ -6,10 +6,10 @@ import {
   myTenants,
 } from '@halfshaft/contract';
 import { accountProcedure, router, tenantlessProcedure } from '../../trpc';
-import { createTeam, keepVisit, listTenants } from './service';
+import { createTeam, keepVisit, listMyTenants } from './service';
 
 export const teamRouter = router({
-  mine: tenantlessProcedure.output(myTenants).query(({ ctx }) => listTenants(ctx.tx)),
+  mine: tenantlessProcedure.output(myTenants).query(({ ctx }) => listMyTenants(ctx.tx)),
 
   create: accountProcedure
     .input(createTeamInput)

@@ -4,7 +4,9 @@ import type { Store, TeamTx } from '@halfshaft/store';
 import type { z } from 'zod';
 import { createCar } from '../car/service';
 import { enterNewCar, readItineraryText, saveNewEvent } from '../event/service';
-import { createMember, createTeamRow, listMyTenants, withNewTeam } from './data';
+import { createMember, createTeamRow, withNewTeam } from './data';
+
+export { listMyTenants } from './data';
 
 /** A surface says nothing of the car's name; the team renames it later. */
 const FIRST_CAR_NAME = 'Our car';
@@ -68,6 +70,3 @@ async function found(
   await createMember(tx, member, now);
   return personId;
 }
-
-/** Where the account belongs. */
-export const listTenants = listMyTenants;
