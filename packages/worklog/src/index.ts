@@ -3,6 +3,9 @@
 // Words: actions, tasks, snags, stages, flags
 export * from './model';
 
+// What is so about the car
+export * from './car-fact';
+
 // The log
 export type { EntryBody, EntryDraft, LogEntry } from './entry';
 export { numberEntries } from './number-entries';

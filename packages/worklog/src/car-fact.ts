@@ -1,0 +1,73 @@
+import type { ServiceId, StageId } from '@halfshaft/itinerary';
+import type { IncidentCode } from '@halfshaft/lifing';
+import type { CardId, EntryId, PersonId, TaskId } from './model';
+
+/** Made by the device that records it, like a snag's id. */
+export type FactId = string;
+/** One physical tyre of an entry: the same id on every record of it. */
+export type TyreId = string;
+
+/** Where on the event a fact belongs: at a service, or on the road after this stage (null: before the first one). */
+export type FactPlace =
+  | { kind: 'service'; serviceId: ServiceId }
+  | { kind: 'road'; afterStageId: StageId | null };
+
+/** Where a tyre is. On the car, carried as a spare, in the service area, or given up. */
+export const TYRE_PLACES = ['FL', 'FR', 'RL', 'RR', 'spare1', 'spare2', 'service', 'scrapped'] as const;
+export type TyrePlace = (typeof TYRE_PLACES)[number];
+
+export const SETTING_ASKERS = ['driver', 'coDriver', 'serviceCrew'] as const;
+export type SettingAsker = (typeof SETTING_ASKERS)[number];
+
+/**
+ * Something that is so about the car, and asks nothing of anyone: nobody can lose a race for it, so it is always kept.
+ * A mistake is taken back by undo and recorded again.
+ */
+export type CarFact =
+  /** What the crew met on the road, or somebody saw on arrival. `place` such as FL, or null. */
+  | { kind: 'incident'; code: IncidentCode; place: string | null; words: string }
+  /** A part was fitted anew although its card was not done, such as one changed by the crew on the road. */
+  | { kind: 'fitted'; cardId: CardId; position: string | null; words: string }
+  /** The lasting repair of what a task had left as a temporary one. */
+  | { kind: 'madeGood'; of: TaskId; words: string }
+  /**
+   * One tyre as it is from here on. Values not measured this time are null and say nothing of the ones before.
+   * Tread in tenths of a millimetre, pressures in millibar above the air's, all whole.
+   */
+  | {
+      kind: 'tyre';
+      tyreId: TyreId;
+      /** What is written on it, such as the number of its label. */
+      mark: string;
+      compound: string;
+      place: TyrePlace;
+      treadTenths: number | null;
+      coldMillibar: number | null;
+      hotMillibar: number | null;
+    }
+  /** A setting of the car was changed. `from` and `to` as they are spoken, such as "12 clicks". */
+  | {
+      kind: 'setting';
+      /** What was changed, such as "bump". */
+      setting: string;
+      position: string | null;
+      from: string;
+      to: string;
+      askedBy: SettingAsker;
+      /** It was put back to what it was at the start of the event. */
+      backToBase: boolean;
+    };
+
+export type CarFactKind = CarFact['kind'];
+
+/** What was recorded, where, and by whom. A projection row. */
+export interface RecordedFact {
+  factId: FactId;
+  entryId: EntryId;
+  at: FactPlace;
+  fact: CarFact;
+  recordedBy: PersonId;
+  withdrawn: boolean;
+  changedSeq: number;
+  changedBy: PersonId;
+}
