@@ -48,6 +48,7 @@ export { nextChance } from './next-chance';
 
 export { type CombinedReason, type CombinedVerdict, combineVerdicts } from './combine-verdicts';
 export { type CrewJob, type CrewQuestion, crewListOutside } from './crew-list-outside';
+export { incidentInWords } from './triggers/incident-in-words';
 export { judgeTriggers } from './triggers/judge-triggers';
 export {
   type Fact,

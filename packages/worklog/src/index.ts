@@ -51,5 +51,6 @@ export { upgradeAction, type Upgrade } from './upgrade-action';
 
 // Words for people
 export { entryInWords, type EntryNames } from './entry-in-words';
+export { factInWords, factPlaceInWords } from './fact-in-words';
 export { flagInWords } from './flag-in-words';
 export { refusalInWords } from './refusal-in-words';
