@@ -60,6 +60,7 @@ export {
   type TriggerVerdict,
 } from './triggers/model';
 export type { TriggersQuestion } from './triggers/questions';
+export { crewCardIds, triggersForCards } from './triggers/triggers-for-cards';
 export { type WorkshopJob, workshopJobs } from './triggers/workshop-jobs';
 
 // Readings.

@@ -38,6 +38,10 @@ export { taskOf } from './task-of';
 export { lastDoneOf } from './last-done-of';
 export { runsOf } from './runs-of';
 
+// For triggers
+export { repairsOf, type TemporaryRepair } from './repairs-of';
+export { triggerFactsOf } from './trigger-facts-of';
+
 // For lateness
 export { timesOf } from './times-of';
 

@@ -36,6 +36,7 @@ export function cardOf(id: string, more: Partial<JobCard> = {}): JobCard {
     id,
     name: id === NUTS ? 'Wheel nuts' : 'Engine oil',
     kind: 'job',
+    starterId: null,
     place: 'wholeCar',
     intervals: [{ counter: 'services', every: 1, tolerance: 0 }],
     dateLimit: null,
