@@ -6,7 +6,7 @@ import { crewJobsAfter } from './crew-jobs';
 import styles from './service.module.css';
 import type { Visit } from './visit';
 
-/** For the two of the crew, to take along on paper: what to look at at the first halt, with what is aboard. */
+/** For the two of the crew, to take along on paper: what to look at at the first halt, and the tools it takes. */
 export function CrewSheet({ work, visit }: { work: LoadedWork; visit: Visit }) {
   const { replica, state } = work;
   const jobs = useMemo(() => crewJobsAfter(replica, state, visit), [replica, state, visit]);
@@ -21,7 +21,7 @@ export function CrewSheet({ work, visit }: { work: LoadedWork; visit: Visit }) {
             <p className={styles.facts}>
               {[`${Math.ceil(card.seconds / 60)} min`, CAR_PLACE_NAMES[card.place], ...why].join(' · ')}
             </p>
-            {card.tools.length > 0 ? <p>Aboard: {card.tools.join(', ')}.</p> : null}
+            {card.tools.length > 0 ? <p>Take along: {card.tools.join(', ')}.</p> : null}
             {card.instruction ? <p>{card.instruction}</p> : null}
             {card.caution ? (
               <p>
