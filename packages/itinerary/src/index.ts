@@ -47,8 +47,8 @@ export type {
 } from './model';
 export { parseItineraryTable } from './parse-itinerary-table';
 export type { ParsedItinerary } from './parsed-itinerary';
-export type { PositionsBySection } from './position-in';
-export { positionIn } from './position-in';
+export { type PositionsBySection, positionIn, type StartPosition } from './position-in';
+export { type EntryPositions, positionsOf } from './positions-of';
 export type { ItineraryProblemCode } from './problem-code';
 // The quick form
 export { itineraryFromLoops } from './quick-form/itinerary-from-loops';

@@ -1,4 +1,5 @@
 import type { EventReplica } from '@halfshaft/contract';
+import { positionsOf } from '@halfshaft/itinerary';
 import { type CardVerdict, type JobCard, judgeService, type LastDone } from '@halfshaft/lifing';
 import { lastDoneOf, runsOf, type Task, taskOf, type WorkState } from '@halfshaft/worklog';
 import type { Visit } from './visit';
@@ -24,7 +25,7 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
     itinerary: replica.itinerary,
     services,
     serviceIndex,
-    position: entry.startPosition,
+    position: positionsOf(entry),
     cards: entry.cards,
     lastDone,
     runs: runsOf(state.stages.values(), entry.entryId),
