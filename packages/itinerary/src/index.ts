@@ -78,6 +78,8 @@ export { segmentsBetween } from './route-segments';
 // Services
 export { sameItinerary } from './same-itinerary';
 export { servicesOf } from './services-of';
+export { readStartList } from './start-list/read-start-list';
+export type { ReadStartList, Starter } from './start-list/start-list';
 export type { ColumnKey } from './table-columns';
 export { COLUMN_HEADINGS } from './table-columns';
 export type { ActualTime, ActualTimes } from './target-due-at';
