@@ -18,8 +18,10 @@ describe('where the order is set anew', () => {
     const start = (positionsBySection: Record<string, number>) =>
       startInWords(long, { startPosition: 14, positionsBySection });
     expect(start({})).toBe('Start position 14');
-    expect(start({ 2: 14, 3: 9 })).toBe('Start position 14, from Section 3 on 9');
-    expect(start({ 2: 8, 3: 14 })).toBe('Start position 14, from Section 2 on 8, from Section 3 on 14');
+    expect(start({ 2: 14, 3: 9 })).toBe('Start position 14, then 9 from Section 3 on');
+    expect(start({ 2: 8, 3: 14 })).toBe(
+      'Start position 14, then 8 from Section 2 on, then 14 from Section 3 on',
+    );
   });
 
   it('is silent of a section the itinerary no longer has', () => {

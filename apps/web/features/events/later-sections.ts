@@ -10,7 +10,7 @@ export function laterSections({ points }: Itinerary): number[] {
  * Where a car starts, with the sections in which that changes.
  *
  * @example
- * startInWords(itinerary, entry) // 'Start position 14, from Section 3 on 9'
+ * startInWords(itinerary, entry) // 'Start position 14, then 9 from Section 3 on'
  */
 export function startInWords(itinerary: Itinerary, entry: EntryPositions): string {
   const positions = positionsOf(entry);
@@ -19,7 +19,7 @@ export function startInWords(itinerary: Itinerary, entry: EntryPositions): strin
     const now = positionIn(positions, section);
     if (now === before) return [];
     before = now;
-    return [`from Section ${section} on ${now}`];
+    return [`then ${now} from Section ${section} on`];
   });
   return [`Start position ${entry.startPosition}`, ...changes].join(', ');
 }
