@@ -40,6 +40,7 @@ export { wearMultiplier } from './wear-multiplier';
 // Verdicts.
 
 export { canBeDoneAt } from './can-be-done-at';
+export { type JobChange, type JobsOfVersion, jobChangeInWords, jobsChanged } from './jobs-changed';
 export { judgeCard } from './judge-card';
 export { judgeService } from './judge-service';
 export { nextChance } from './next-chance';

@@ -1,4 +1,5 @@
 import type { EventReplica } from '@halfshaft/contract';
+import { positionsOf } from '@halfshaft/itinerary';
 import {
   type CombinedVerdict,
   combineVerdicts,
@@ -31,7 +32,7 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
     itinerary: replica.itinerary,
     services,
     serviceIndex,
-    position: entry.startPosition,
+    position: positionsOf(entry),
     cards: entry.cards,
     lastDone,
     runs: runsOf(state.stages.values(), entry.entryId),

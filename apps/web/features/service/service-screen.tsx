@@ -1,6 +1,6 @@
 'use client';
 
-import { routeMetresAt } from '@halfshaft/itinerary';
+import { positionsOf, routeMetresAt } from '@halfshaft/itinerary';
 import { useMemo } from 'react';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
@@ -88,7 +88,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         <RouteStrip
           itinerary={replica.itinerary}
           services={visit.services}
-          startPosition={entry.startPosition}
+          startPosition={positionsOf(entry)}
           hereMetres={routeMetresAt(replica.itinerary, service.inIndex)}
           rows={wearRowsOf(replica.itinerary, visit, cards, reasonNamesOf(replica, visit.inAt))}
         />
