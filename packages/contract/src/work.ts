@@ -161,7 +161,7 @@ export const actionArgs = {
   carryOverTask: z.object({ task, reason }),
   dropTask: z.object({ task, reason }),
   reopenTask: z.object({ task, reason }),
-  signTask: z.object({ task }),
+  signTask: z.object({ task, onPaper: z.boolean().optional() }),
   raiseSnag: z.object({
     snagId,
     entryId,

@@ -103,6 +103,15 @@ describe('entryInWords', () => {
     ]);
   });
 
+  it('says of a signature in ink that it was ink, and who typed it', () => {
+    const signed = rulesOf({ needsSignature: true });
+    const ink = { kind: 'signTask', args: { task: LEAK, onPaper: true } } as const;
+    const typed = doerOf(KAI, { enteredBy: JO });
+    expect(wordsOf([SNAG], [close(LEAK), MIA, signed], [ink, typed, signed]).at(-1)).toBe(
+      "Kai signed 'oil on the hub' at Service B, in ink on the printed sheet; entered by Jo",
+    );
+  });
+
   it('says what a control wrote, and what the event cost', () => {
     expect(
       wordsOf(

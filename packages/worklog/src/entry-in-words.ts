@@ -73,6 +73,10 @@ function deedInWords({ by, body }: LogEntry, names: EntryNames): string {
     case 'carriedOver':
     case 'dropped':
       return `${DID[body.kind]} ${taskInWords(body.task, names)}${reasonInWords(body.reason)}`;
+    case 'signed': {
+      const ink = body.onPaper ? ', in ink on the printed sheet' : '';
+      return `${DID.signed} ${taskInWords(body.task, names)}${ink}`;
+    }
     default:
       return `${DID[body.kind]} ${taskInWords(body.task, names)}`;
   }

@@ -49,6 +49,7 @@ export { timesOf } from './times-of';
 export { conflictTable, type ExpectedOutcome } from './conflict-table';
 export { contentKey, sameContent } from './content-key';
 export { decide } from './decide';
+export { mayRecordFor } from './may-record-for';
 export { isFact } from './is-fact';
 export type { Outcome, Refusal, RefusalCode } from './refusal';
 export { upgradeAction, type Upgrade } from './upgrade-action';

@@ -57,7 +57,14 @@ export type ActionBody =
   | { kind: 'carryOverTask'; args: { task: TaskRef; reason: string } }
   | { kind: 'dropTask'; args: { task: TaskRef; reason: string } }
   | { kind: 'reopenTask'; args: { task: TaskRef; reason: string } }
-  | { kind: 'signTask'; args: { task: TaskRef } }
+  | {
+      kind: 'signTask';
+      args: {
+        task: TaskRef;
+        /** Given in ink on the printed sheet and typed in later, maybe by another. Absent: given on the device. */
+        onPaper?: boolean | undefined;
+      };
+    }
   | {
       kind: 'raiseSnag';
       args: {

@@ -4,6 +4,7 @@ import {
   type Doer,
   decide,
   type EntryDraft,
+  mayRecordFor,
   type PersonId,
   type PushedAction,
   refusalInWords,
@@ -17,11 +18,11 @@ import { taskRulesOf } from './task-rules';
 export type LocalOutcome = { ok: true; entries: EntryDraft[] } | { ok: false; sentence: string };
 
 const GONE = 'That job is not on the list of this event. Look at the list again.';
-const SIGN_YOURSELF = 'A second signature can only be given by the person who signs.';
+const SIGN_YOURSELF = 'A second signature can only be given by the person who signs, on the phone or in ink.';
 
 /**
  * What the server will say of an action, as far as this device can know. The same checks in the same order as there:
- * shape, signature for oneself only, known task, then `decide`.
+ * shape, a signature given by oneself or in ink, known task, then `decide`.
  */
 export function decideLocally(state: WorkState, pushed: PushedAction, replica: EventReplica): LocalOutcome {
   const upgrade = upgradeAction(pushed);
@@ -29,7 +30,7 @@ export function decideLocally(state: WorkState, pushed: PushedAction, replica: E
   const shape = actionArgs[upgrade.action.kind].safeParse(upgrade.action.args);
   if (!shape.success) return no(shape.error.issues[0]?.message ?? 'Something is missing. Fill it in.');
   const action = { ...upgrade.action, args: shape.data } as Action;
-  if (action.kind === 'signTask' && action.by !== replica.me.personId) return no(SIGN_YOURSELF);
+  if (!mayRecordFor(action, replica.me.personId)) return no(SIGN_YOURSELF);
 
   let rules: TaskRules | null = null;
   if ('task' in action.args) {

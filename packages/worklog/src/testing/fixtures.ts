@@ -60,6 +60,10 @@ function bodyOf(step: number): fc.Arbitrary<ActionBody> {
     { weight: 2, arbitrary: because('reopenTask') },
     { weight: 3, arbitrary: onTask('signTask') },
     {
+      weight: 1,
+      arbitrary: task.map((ref) => ({ kind: 'signTask' as const, args: { task: ref, onPaper: true } })),
+    },
+    {
       weight: 2,
       arbitrary: fc.boolean().map((urgent) => ({
         ...SNAG,

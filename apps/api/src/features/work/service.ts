@@ -9,6 +9,7 @@ import {
   decide,
   flagInWords,
   type LogEntry,
+  mayRecordFor,
   numberEntries,
   type Refusal,
   refusalInWords,
@@ -18,7 +19,6 @@ import {
 import type { z } from 'zod';
 import { unknown } from '../../errors';
 import { mayManage, maySeeEvent } from '../people/ability';
-import { mayRecordFor } from './ability';
 import { type Facts, factsOf, idsIn, refusalOf, rulesFor, type ShapedAction, shapeAction } from './actions';
 import {
   appendToLog,
@@ -157,8 +157,8 @@ function rule({ tx, facts, now }: Deciding, { shape }: Shaped, state: WorkState,
   const { action, ours } = shape;
   const wrong = ours ? refusalOf(facts, state, action) : null;
   if (wrong) return { kind: 'refused', code: wrong.code, sentence: wrong.sentence };
-  if (!mayRecordFor(action.kind, action.by, tx.member.personId)) {
-    const sentence = 'A second signature can only be given by the person who signs.';
+  if (ours && !mayRecordFor(action, tx.member.personId)) {
+    const sentence = 'A second signature can only be given by the person who signs, on the phone or in ink.';
     return { kind: 'refused', code: 'signForYourself', sentence };
   }
   const outcome = decide(state, action, doerOf(tx, action), ours ? rulesFor(facts, action) : null);
