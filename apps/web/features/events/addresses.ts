@@ -31,6 +31,14 @@ interface Visit {
 export const serviceAddress = ({ team, event, car, at }: Visit) =>
   address('service', { team, event, car, at });
 export const bayAddress = ({ team, event, car, at }: Visit) => address('bay', { team, event, car, at });
+/** The sheet by person of one service, to be printed. */
+export const sheetAddress = ({ team, event, car, at }: Visit) =>
+  address('event/sheet', { team, event, car, at });
+/** Where a sheet that was filled in by hand is typed in. */
+export const recordSheetAddress = ({ team, event, car, at }: Visit) =>
+  address('event/sheet/record', { team, event, car, at });
+/** What is left when the event is over. */
+export const endAddress = (team: string, event: string) => address('event/end', { team, event });
 
 /** Sign in, and come back to `next`. */
 export const signInAddress = (next: string) => address('sign-in', { next });

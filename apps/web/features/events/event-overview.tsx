@@ -11,7 +11,7 @@ import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
 import { PenaltySheet } from '../penalties/penalty-sheet';
-import { carsAddress } from './addresses';
+import { carsAddress, endAddress } from './addresses';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
 import { EventPage } from './event-page';
@@ -72,6 +72,11 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
       {entries.map((entry) => (
         <EntrySheet key={entry.entryId} {...{ teamId, event, entry, services, now, mayManage }} />
       ))}
+      {entries.length === 0 ? null : (
+        <div>
+          <LinkButton href={endAddress(teamId, event.eventId)}>After the event: what is left</LinkButton>
+        </div>
+      )}
       <PenaltySheet {...{ teamId, event, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>

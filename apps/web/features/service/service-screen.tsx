@@ -11,8 +11,9 @@ import { Stack } from '@/components/stack';
 import { RepairSheet } from '../bay/repair-sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
-import { bayAddress } from '../events/addresses';
+import { bayAddress, sheetAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
+import { QueueSheet } from '../sheet/queue-sheet';
 import { carNameOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
@@ -54,6 +55,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
             <LinkButton look="main" href={bayAddress(ids)}>
               To the bay
             </LinkButton>
+            <LinkButton href={sheetAddress(ids)}>Sheet by person</LinkButton>
             <Button onClick={() => window.print()}>Print</Button>
           </>
         }
@@ -65,6 +67,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         </Stack>
       </div>
       <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
+      <QueueSheet cards={cards} />
       <Sheet title="Do now">
         <CardList cards={of('doNow')} work={work} visit={visit} empty="Nothing must be done here." />
       </Sheet>

@@ -1,0 +1,70 @@
+import type { ReadingSpec } from '@halfshaft/lifing';
+import { CAR_PLACE_NAMES } from '../car-plan/car-places';
+import { minutesOfWork } from '../visit/time-in-words';
+import styles from './sheet.module.css';
+import type { SheetRow } from './sheet-rows';
+
+interface PaperRowProps {
+  row: SheetRow;
+  /** Names of who else is at it. */
+  partners: readonly string[];
+  /** Work for several stands in full with the first of them, so that a reading is written down once. */
+  isFirst: boolean;
+  /** Closed before the sheet was printed: by whom. */
+  doneBy: string | null;
+}
+
+/** One row: its number, a box to tick, where to initial, and what to write down. */
+export function PaperRow({ row, partners, isFirst, doneBy }: PaperRowProps) {
+  const { card } = row;
+  return (
+    <div className={styles.row}>
+      <div className={styles.rowHead}>
+        <span className={styles.number}>{row.number}</span>
+        <span className={styles.box} aria-hidden="true" />
+        <span>
+          <strong>{row.title}</strong> <span className={styles.light}>{factsOf(row, partners)}</span>
+        </span>
+        {doneBy === null ? <span className={styles.line}>initials</span> : <span>done by {doneBy}</span>}
+      </div>
+      {isFirst && card ? (
+        <div className={styles.details}>
+          {card.looks.length > 0 ? <p>{card.looks.map((look) => look.words).join(' · ')}</p> : null}
+          {card.readings.map((reading) => (
+            <PaperReading key={reading.id} reading={reading} />
+          ))}
+          {card.caution ? (
+            <p>
+              <strong>Take care: </strong>
+              {card.caution}
+            </p>
+          ) : null}
+          {card.needsSignature ? <p className={styles.line}>second signature, by another person</p> : null}
+        </div>
+      ) : null}
+    </div>
+  );
+}
+
+function factsOf({ card, seconds, reason }: SheetRow, partners: readonly string[]): string {
+  const minutes = seconds > 0 ? `${minutesOfWork(seconds)} min` : '';
+  const place = card ? CAR_PLACE_NAMES[card.place] : '';
+  const helped = partners.length > 0 ? `with ${partners.join(' and ')}` : '';
+  const short = card !== null && card.people > partners.length + 1 ? `needs ${card.people} people` : '';
+  return [minutes, place, helped, short, reason].filter(Boolean).join(' · ');
+}
+
+function PaperReading({ reading }: { reading: ReadingSpec }) {
+  const positions = reading.positions.length > 0 ? reading.positions : [''];
+  return (
+    <p className={styles.reading}>
+      {[reading.name, reading.unit].filter(Boolean).join(', ')}
+      {positions.map((position) => (
+        <span key={position} className={styles.value}>
+          {position}
+          <span className={styles.blank} />
+        </span>
+      ))}
+    </p>
+  );
+}

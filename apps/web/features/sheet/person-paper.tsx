@@ -1,0 +1,73 @@
+import { formatDay } from '@halfshaft/itinerary';
+import { visitTimes } from '../control/visit-times';
+import type { Visit } from '../service/visit';
+import { visitTitle } from '../service/visit-facts';
+import { carNameOf, nameOf } from '../work/names';
+import type { LoadedWork } from '../work/work-page';
+import { PaperColumn } from './paper-column';
+import { PaperFoot } from './paper-foot';
+import { PaperGate } from './paper-gate';
+import { PaperRow } from './paper-row';
+import { PaperTimes } from './paper-times';
+import styles from './sheet.module.css';
+import type { SheetOfService } from './sheet-rows';
+
+export interface PersonPaperProps {
+  work: LoadedWork;
+  visit: Visit;
+  sheet: SheetOfService;
+}
+
+/** The sheet as it comes out of the printer: black on white, one A4 page for an ordinary service. */
+export function PersonPaper({ work, visit, sheet }: PersonPaperProps) {
+  const { replica, state } = work;
+  const times = visitTimes(replica, state, visit);
+  const { timeZone } = replica.itinerary;
+  const title = visitTitle(replica, visit);
+  const { shares, snags, canWait } = sheet;
+  const rowCount = shares.reduce((sum, share) => sum + share.work.length, snags.length);
+  return (
+    <article
+      className={styles.paper}
+      aria-label={`The printed sheet: ${title}`}
+      data-dense={rowCount > 22 || undefined}
+    >
+      <header className={styles.head}>
+        <div>
+          <h2 className={styles.title}>{title}</h2>
+          <p>
+            {carNameOf(replica, visit.entry.entryId)}, {visit.entry.car.name} · {replica.name} ·{' '}
+            {formatDay(times.inAt, timeZone)}
+          </p>
+        </div>
+        <PaperTimes visit={visit} times={times} timeZone={timeZone} />
+      </header>
+      <PaperGate />
+      <div className={styles.people}>
+        {shares.map((share) => (
+          <PaperColumn
+            key={share.personId}
+            share={share}
+            shares={shares}
+            nameOf={(personId) => nameOf(replica, personId)}
+          />
+        ))}
+      </div>
+      {snags.length > 0 ? (
+        <section>
+          <h3 className={styles.when}>Snags: settle who</h3>
+          {snags.map((row) => (
+            <PaperRow key={row.task.id} row={row} partners={[]} isFirst doneBy={null} />
+          ))}
+        </section>
+      ) : null}
+      {canWait.length > 0 ? (
+        <p>
+          <strong>Can wait: </strong>
+          {canWait.map((row) => `${row.number} ${row.title}`).join(' · ')}
+        </p>
+      ) : null}
+      <PaperFoot />
+    </article>
+  );
+}

@@ -1,0 +1,112 @@
+import type { ReasonNames } from '@halfshaft/lifing';
+import { type JobCard, reasonInWords } from '@halfshaft/lifing';
+import type { PersonId, SnagId, Task } from '@halfshaft/worklog';
+import type { JudgedCard } from '../service/judge-visit';
+import type { CarSnag } from '../service/snags-of-car';
+import { type Share, shareOut } from '../visit/share-out';
+import { placeInWords } from '../work/place-in-words';
+
+/** One line of the sheet: a round or job, with a name short enough to be read out over a paper. */
+export interface SheetRow {
+  /** Of the car's list of cards, so that it stays the same when the verdicts change after printing. "S2": a snag. */
+  number: string;
+  title: string;
+  task: Task;
+  /** Null for a snag. */
+  card: JobCard | null;
+  /** Why now; empty where it is simply due each time. */
+  reason: string;
+  seconds: number;
+  people: number;
+  mustDo: boolean;
+}
+
+/** What one person does at this service. */
+export interface PersonShare extends Share<SheetRow> {
+  personId: PersonId;
+}
+
+export interface SheetOfService {
+  shares: PersonShare[];
+  /** Nobody's in particular: how long a repair takes is not known. */
+  snags: SheetRow[];
+  canWait: SheetRow[];
+}
+
+interface SheetQuestion {
+  /** All cards as they stand at this service. */
+  cards: readonly JudgedCard[];
+  /** The order of the car's own list. */
+  cardIds: readonly string[];
+  snags: readonly CarSnag[];
+  /** In the order raised: a snag raised after printing gets the next number and moves none. */
+  snagIds: readonly SnagId[];
+  people: readonly PersonId[];
+  names: ReasonNames;
+}
+
+/**
+ * The work of one service shared out among named people: do now first, by minutes. What was closed meanwhile keeps its
+ * line and its person, so that a sheet printed before and a screen opened after show the same rows in the same order.
+ *
+ * Throws when no person is named.
+ */
+export function sheetRows({ cards, cardIds, snags, snagIds, people, names }: SheetQuestion): SheetOfService {
+  const rowOf = (each: JudgedCard) => rowOfCard(each, cardIds.indexOf(each.card.id) + 1, names);
+  const due = cards
+    .filter(({ judged }) => judged.verdict !== 'leave')
+    .map(rowOf)
+    .sort((one, other) => Number(other.mustDo) - Number(one.mustDo) || closing(one) - closing(other));
+  return {
+    shares: shareOut(due, people.length).flatMap((share, index) => {
+      const personId = people[index];
+      return personId === undefined ? [] : [{ ...share, personId }];
+    }),
+    snags: snags.map((each) => rowOfSnag(each, snagIds.indexOf(each.snag.id) + 1)),
+    canWait: cards.filter(({ judged }) => judged.verdict === 'leave').map(rowOf),
+  };
+}
+
+function rowOfCard({ card, judged, task }: JudgedCard, place: number, names: ReasonNames): SheetRow {
+  const [first] = judged.reasons;
+  const isEachTime = first?.code === 'past' && first.limit === 1;
+  return {
+    number: String(place),
+    title: card.kind === 'round' ? `Round: ${card.name}` : card.name,
+    task,
+    card,
+    reason: first === undefined || isEachTime ? '' : reasonInWords(first, names),
+    seconds: card.seconds,
+    people: card.people,
+    mustDo: judged.verdict === 'doNow',
+  };
+}
+
+function rowOfSnag({ snag, task }: CarSnag, place: number): SheetRow {
+  const title = `${placeInWords(snag.place)}: ${snag.words}`;
+  const plain = { card: null, reason: '', seconds: 0, people: 1 };
+  return { number: `S${place}`, title, task, mustDo: snag.urgent, ...plain };
+}
+
+/** What is checked and signed stands last, then what concerns the whole car (common practice, no source). */
+function closing({ card }: SheetRow): number {
+  if (card?.place === 'wholeCar') return 2;
+  return card?.needsSignature ? 1 : 0;
+}
+
+/** The others who are at a row, besides one person. */
+export function partnersAt(row: SheetRow, personId: PersonId, shares: readonly PersonShare[]): PersonId[] {
+  return shares
+    .filter((share) => share.personId !== personId && share.work.includes(row))
+    .map((share) => share.personId);
+}
+
+/** All rows once, in the order of the paper: person after person, each row with the first who has it. */
+export function rowsByFirst(shares: readonly PersonShare[]): { personId: PersonId; rows: SheetRow[] }[] {
+  const seen = new Set<SheetRow>();
+  return shares.map(({ personId, work }) => {
+    const rows = work.filter((row) => !seen.has(row));
+    for (const row of rows) seen.add(row);
+    return { personId, rows };
+  });
+}

@@ -1,0 +1,74 @@
+'use client';
+
+import { useMemo } from 'react';
+import { Button } from '@/components/button';
+import { ChoiceGroup } from '@/components/choice-group';
+import { LinkButton } from '@/components/link-button';
+import { PageHeader } from '@/components/page-header';
+import { Sheet } from '@/components/sheet';
+import { Stack } from '@/components/stack';
+import { recordablePeople } from '../bay/use-record-for';
+import { visitTimes } from '../control/visit-times';
+import { recordSheetAddress } from '../events/addresses';
+import type { Visit } from '../service/visit';
+import { visitFacts, visitTitle } from '../service/visit-facts';
+import { carNameOf } from '../work/names';
+import type { LoadedWork } from '../work/work-page';
+import { WorkTrouble } from '../work/work-trouble';
+import { PersonPaper } from './person-paper';
+import styles from './sheet.module.css';
+import { sheetOfVisit } from './sheet-of-visit';
+import { useSheetPeople } from './use-sheet-people';
+
+/** The sheet of one service by person: who is there is ticked on the screen, the paper is what is printed. */
+export function SheetScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
+  const { replica, state, teamId, eventId } = work;
+  const { entry, service } = visit;
+  const [people, setPeople] = useSheetPeople(work, visit);
+  const sheet = useMemo(
+    () => sheetOfVisit({ replica, state }, visit, people),
+    [replica, state, visit, people],
+  );
+  const ids = { team: teamId, event: eventId, car: entry.entryId, at: service.id };
+  const choices = recordablePeople(replica.people);
+  return (
+    <>
+      <div className="screen-only">
+        <Stack gap="large">
+          <WorkTrouble work={work} />
+          <PageHeader
+            above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
+            title={`Sheet: ${visitTitle(replica, visit)}`}
+            facts={visitFacts(replica, visit, visitTimes(replica, state, visit)).slice(0, 3)}
+            actions={
+              <>
+                <Button look="main" onClick={() => window.print()}>
+                  Print the sheet
+                </Button>
+                <LinkButton href={recordSheetAddress(ids)}>Record a filled sheet</LinkButton>
+              </>
+            }
+          />
+          <Sheet title="Who is at this service?">
+            <ChoiceGroup
+              label="Each gets a column"
+              pick="many"
+              across
+              choices={choices.map(({ personId, name }) => ({ value: personId, label: name }))}
+              chosen={people}
+              onChange={({ target }) =>
+                setPeople(
+                  target.checked ? [...people, target.value] : people.filter((each) => each !== target.value),
+                )
+              }
+            />
+          </Sheet>
+        </Stack>
+      </div>
+      <PersonPaper work={work} visit={visit} sheet={sheet} />
+      <p className={`screen-only ${styles.hint}`}>
+        The numbers before the rows are for recording: they stay the same when the list changes.
+      </p>
+    </>
+  );
+}
