@@ -87,6 +87,13 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       gone(),
     ],
     '/event/itinerary/': [full(at({ team: ids.team, event: ids.event }), /Otter Moss/), gone()],
+    '/event/sheet/': [full(at(service), /Before anyone goes under/), gone()],
+    '/event/sheet/record/': [full(at(service), /Nothing filled in yet/), gone()],
+    '/event/end/': [
+      full(at({ team: ids.team, event: ids.event }), /workshop list/),
+      empty(at(emptyEvent), /No car was entered/),
+      gone(),
+    ],
     '/service/': [full(at(service), /Service B/), gone()],
     '/bay/': [full(at(service), /Front corners/), gone()],
     '/log/': [

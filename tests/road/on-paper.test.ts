@@ -1,0 +1,163 @@
+import { writeFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { ActionBody } from '@halfshaft/worklog';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { openPage, runAxe, screenshot } from '../browser/chromium';
+import {
+  foundTeamAtEvent,
+  ITINERARY,
+  joinTeam,
+  makeAction,
+  type TeamAtEvent,
+  taskRef,
+} from '../support/event';
+import { type House, openHouse } from '../support/house';
+
+const OUT = resolve(import.meta.dirname, '../../apps/web/out');
+const DESK = { width: 1440, height: 900 };
+
+let house: House;
+beforeAll(async () => {
+  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+});
+afterAll(() => house.close());
+
+async function openAs(cookie: string, size = DESK) {
+  const opened = await openPage({ ...size, baseUrl: house.url });
+  const pairs = cookie.split('; ').filter(Boolean);
+  await opened.context.addCookies(
+    pairs.map((pair) => {
+      const [name = '', ...value] = pair.split('=');
+      return { name, value: value.join('='), url: house.url };
+    }),
+  );
+  return opened.page;
+}
+
+const queryOf = ({ teamId, eventId, entryId }: TeamAtEvent, at: string) =>
+  `?${new URLSearchParams({ team: teamId, event: eventId, car: entryId, at })}`;
+
+/** Page objects of a PDF: Chromium writes their dictionaries uncompressed. */
+const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+
+async function expectGood(page: Page, name: string) {
+  await screenshot(page, name);
+  expect(await runAxe(page), name).toEqual([]);
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
+}
+
+it('prints a twenty-minute service by person on one page of A4', async () => {
+  const team = await foundTeamAtEvent(house, 'Paper');
+  await joinTeam(house, team, 'Ida Fell');
+  const page = await openAs(team.cookie);
+  for (const at of ['A', 'B']) {
+    await page.goto(`/event/sheet/${queryOf(team, at)}`);
+    const paper = page.getByRole('article', { name: new RegExp(`Service.${at}`) });
+    await paper.getByRole('heading', { name: /Ida Fell/ }).waitFor();
+    await paper.getByText('second signature, by another person').first().waitFor();
+    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+    writeFileSync(resolve(import.meta.dirname, `../screenshots/sheet-${at}.pdf`), pdf);
+    expect(pagesOf(pdf), `pages of the sheet of Service ${at}`).toBe(1);
+  }
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 703, height: 1032 });
+  await screenshot(page, 'sheet-print');
+});
+
+it('takes a filled sheet for named people, with a second signature in ink, and loses nothing on a reload', async () => {
+  const team = await foundTeamAtEvent(house, 'Ink');
+  await joinTeam(house, team, 'Ida Fell');
+  const page = await openAs(team.cookie);
+  await page.goto(`/event/sheet/record/${queryOf(team, 'A')}`);
+  const nuts = page.getByRole('region', { name: /Wheel nuts/ });
+  await nuts.getByLabel('Done', { exact: true }).check();
+  const initials = nuts.getByLabel('Initials of');
+  await initials.selectOption({ label: 'Ida Fell (IF)' });
+  const signature = nuts.getByLabel('Second signature in ink');
+  await signature.selectOption({ label: 'Ida Fell (IF)' });
+  await page.getByRole('button', { name: 'Record all (1)' }).click();
+  await nuts.getByText('must be by somebody who did not do the work', { exact: false }).waitFor();
+  await expectGood(page, 'sheet-record');
+  await page.reload();
+  await signature.selectOption({ label: 'Ink Founder (IF)' });
+  expect(await initials.locator('option:checked').textContent()).toMatch(/^Ida Fell/);
+
+  // Readings by keyboard: Enter goes on to the next box.
+  await nuts.getByLabel('Torque FL', { exact: false }).fill('110');
+  for (const value of ['111', '112', '113']) {
+    await page.keyboard.press('Enter');
+    await page.keyboard.type(value);
+  }
+  await page.getByRole('button', { name: 'Record all (1)' }).click();
+  await page.getByText('1 row is in the log.', { exact: false }).waitFor();
+  await page.getByText('In the log: done by Ida Fell, signed by you.').waitFor();
+
+  await page.getByRole('link', { name: 'To the log' }).click();
+  await page.getByText(/Ida Fell closed 'Wheel nuts.*entered by Ink Founder/).waitFor();
+  await page.getByText(/Ink Founder signed 'Wheel nuts.*in ink on the printed sheet/).waitFor();
+  const { teamId, eventId } = team;
+  const { entries } = await team.caller.work.pull({ teamId, eventId, since: 0 });
+  const done = entries.find(({ body }) => body.kind === 'done')?.body;
+  expect(done?.kind === 'done' && done.readings.map(({ value }) => value)).toEqual([110, 111, 112, 113]);
+});
+
+it('takes a signature in ink of somebody without a phone, and says who typed it', async () => {
+  const team = await foundTeamAtEvent(house, 'Scribe');
+  const mechanic = await joinTeam(house, team, 'Ida Fell');
+  const page = await openAs(mechanic.cookie, { width: 360, height: 740 });
+  await page.goto(`/event/sheet/record/${queryOf(team, 'A')}`);
+  const nuts = page.getByRole('region', { name: /Wheel nuts/ });
+  await nuts.getByLabel('Done', { exact: true }).check();
+  await nuts.getByLabel('Initials of').selectOption(mechanic.personId);
+  await nuts.getByLabel('Second signature in ink').selectOption(team.personId);
+  await expectGood(page, 'sheet-record-phone');
+  await page.getByRole('button', { name: 'Record all (1)' }).click();
+  await page.getByRole('link', { name: 'To the log' }).click();
+  await page
+    .getByText(/Scribe Founder signed 'Wheel nuts.*in ink on the printed sheet; entered by Ida Fell/)
+    .waitFor();
+});
+
+it('takes what is open along to the next event of the car, once', async () => {
+  const team = await foundTeamAtEvent(house, 'End');
+  const { caller, teamId, eventId, entryId, carId, personId, cardIds } = team;
+  const [cardId = ''] = cardIds;
+  const finding = {
+    lookId: null,
+    position: 'FL',
+    grade: 'temporaryRepair' as const,
+    words: 'tied with wire',
+  };
+  const close: ActionBody = {
+    kind: 'closeTask',
+    args: { task: taskRef(entryId, cardId), findings: [finding], readings: [] },
+  };
+  await caller.work.push({ teamId, eventId, actions: [makeAction(close, personId)] });
+  const itinerary = { ...ITINERARY, startsOn: '2026-09-12' };
+  const next = await caller.event.create({ teamId, name: 'Next stages', itinerary });
+  if (!next.ok) throw new Error('The itinerary of the next event has a problem.');
+  await caller.event.enter({
+    teamId,
+    eventId: next.eventId,
+    carId,
+    carNumber: '9',
+    startPosition: 9,
+    people: 2,
+  });
+  const page = await openAs(team.cookie);
+  await page.goto(`/event/end/?${new URLSearchParams({ team: teamId, event: eventId })}`);
+  await page.getByText('tied with wire', { exact: false }).first().waitFor();
+  await expectGood(page, 'event-end');
+  await page.getByRole('button', { name: 'Raise 1 snag at Next stages' }).click();
+  await page.getByText('Everything open is on the list of Next stages.').waitFor();
+  await page.reload();
+  await page.getByText('Everything open is on the list of Next stages.').waitFor();
+  await expect
+    .poll(async () => (await caller.work.pull({ teamId, eventId: next.eventId, since: 0 })).entries.length)
+    .toBe(1);
+  const { entries } = await caller.work.pull({ teamId, eventId: next.eventId, since: 0 });
+  expect(entries[0]?.body).toMatchObject({ kind: 'snagRaised' });
+  expect(JSON.stringify(entries[0]?.body)).toContain('From End event');
+});
