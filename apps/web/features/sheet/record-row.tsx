@@ -19,7 +19,7 @@ import type { SheetRow } from './sheet-rows';
 const WHAT = [
   { value: 'done', label: 'Done' },
   { value: 'left', label: 'Left' },
-  { value: '', label: 'Not filled in' },
+  { value: '', label: 'Empty' },
 ];
 const CORNERS = ['FL', 'FR', 'RL', 'RR'];
 
