@@ -48,7 +48,7 @@ export function EndOfCar({ work, entry }: { work: LoadedWork; entry: EntryReplic
       </Sheet>
       <Sheet title={`${name}workshop list`}>
         <Workshop items={items} />
-        <p>Also what only the workshop can see: the event's regulations and qualified people decide.</p>
+        <p>Whether the car may run again, the event's regulations and qualified people decide.</p>
       </Sheet>
       <ToOrder name={name} entryId={entry.entryId} found={end.found} />
       <TakeAlong work={work} entry={entry} items={items} />

@@ -1,10 +1,11 @@
 import type { EntryReplica } from '@halfshaft/contract';
-import type { Finding, LogEntry, PersonId, Snag, Task, WorkState } from '@halfshaft/worklog';
-import { taskIdOf } from '@halfshaft/worklog';
+import type { Finding, LogEntry, PersonId, Snag, Task, TaskId, WorkState } from '@halfshaft/worklog';
+import { repairsOf, taskIdOf } from '@halfshaft/worklog';
 import { findingInWords } from '../work/task-in-words';
 
 /** A finding that was not OK, with who found it, when and where. */
 export interface FoundItem {
+  taskId: TaskId;
   title: string;
   /** Of the car plan. */
   place: string;
@@ -31,15 +32,16 @@ export interface EndOfEvent {
 }
 
 /**
- * What one car takes home. A temporary repair stands until somebody says otherwise: a later look without a finding does
- * not make it good.
+ * What one car takes home. A temporary repair stands until it is recorded as made good: a later look without a finding
+ * is not enough.
  */
 export function endOfEvent(state: WorkState, entries: readonly LogEntry[], entry: EntryReplica): EndOfEvent {
   const found = entries.flatMap((each) => foundIn(state, each, entry));
   const snags = unsettledSnags(state, entry);
+  const standing = new Set(repairsOf(state, entry.entryId).map(({ task }) => task.id));
   return {
     found,
-    temporary: found.filter(({ grade }) => grade === 'temporaryRepair'),
+    temporary: found.filter(({ grade, taskId }) => grade === 'temporaryRepair' && standing.has(taskId)),
     carriedOver: carriedOver(state, entry),
     snags: snags.map(({ place, words }) => ({ title: 'Snag', place, words })),
   };
@@ -68,6 +70,7 @@ function foundIn(
   return body.findings
     .filter((finding) => finding.grade !== 'ok')
     .map((finding) => ({
+      taskId: taskIdOf(body.task),
       title,
       place,
       words: findingInWords(finding, card?.looks ?? []),

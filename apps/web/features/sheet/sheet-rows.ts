@@ -1,5 +1,5 @@
 import type { ReasonNames } from '@halfshaft/lifing';
-import { type JobCard, reasonInWords } from '@halfshaft/lifing';
+import { combinedReasonInWords, type JobCard } from '@halfshaft/lifing';
 import type { PersonId, SnagId, Task } from '@halfshaft/worklog';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
@@ -69,13 +69,13 @@ export function sheetRows({ cards, cardIds, snags, snagIds, people, names }: She
 
 function rowOfCard({ card, judged, task }: JudgedCard, place: number, names: ReasonNames): SheetRow {
   const [first] = judged.reasons;
-  const isEachTime = first?.code === 'past' && first.limit === 1;
+  const isEachTime = first?.source === 'interval' && first.reason.code === 'past' && first.reason.limit === 1;
   return {
     number: String(place),
     title: card.kind === 'round' ? `Round: ${card.name}` : card.name,
     task,
     card,
-    reason: first === undefined || isEachTime ? '' : reasonInWords(first, names),
+    reason: first === undefined || isEachTime ? '' : combinedReasonInWords(first, names),
     seconds: card.seconds,
     people: card.people,
     mustDo: judged.verdict === 'doNow',
