@@ -24,6 +24,7 @@ const entry: EntryReplica = {
   startPosition: 7,
   people: 2,
   cards,
+  positionsBySection: {},
   carried: {},
 };
 const rules = { needsSignature: false, requiredReadings: [], reopens: [], serviceStands: true };
