@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { ACTION_VERSION } from '@halfshaft/worklog';
+import { ACTION_VERSION, taskIdOf } from '@halfshaft/worklog';
 import { type TeamAtEvent, taskRef } from '../support/event';
 
 /** Whom and what the actions below speak of. */
@@ -24,6 +24,17 @@ const taskOf = ({ team }: Bench) => taskRef(team.entryId, cardOf(team));
 const snagBy = ({ team }: Bench) => ({
   ...{ snagId: randomUUID(), entryId: team.entryId, serviceId: 'A' },
   ...{ place: 'RR', words: 'oil on the hub', urgent: false },
+});
+
+const LANDING = { kind: 'incident', code: 'hardLanding', place: null, words: '' };
+const TYRE = {
+  ...{ kind: 'tyre', tyreId: 't1', mark: '12', compound: 'soft', place: 'FL' },
+  ...{ treadTenths: null, coldMillibar: null, hotMillibar: null },
+};
+const fittedTo = (cardId: string) => ({ kind: 'fitted', cardId, position: null, words: '' });
+const factOf = (entryId: string, fact: object) => ({
+  kind: 'recordFact',
+  args: { factId: randomUUID(), entryId, at: { kind: 'road', afterStageId: null }, fact },
 });
 
 const NOT_LISTED = ['not on the list of this event', 'Look at the list again'];
@@ -97,6 +108,18 @@ export const BAD_ACTIONS: BadAction[] = [
     code: 'malformed',
     says: ['(urgent)'],
   },
+  {
+    name: 'a tread no tyre has',
+    make: ({ team }) => factOf(team.entryId, { ...TYRE, treadTenths: 301 }),
+    code: 'malformed',
+    says: ['(fact.treadTenths)', 'from 0 to 300'],
+  },
+  {
+    name: 'a lasting repair of what is no job',
+    make: ({ team }) => factOf(team.entryId, { kind: 'madeGood', of: 'the exhaust', words: '' }),
+    code: 'malformed',
+    says: ['(fact.of)', 'not the id of a job'],
+  },
   // Ids
   {
     name: 'a person who never was',
@@ -142,6 +165,27 @@ export const BAD_ACTIONS: BadAction[] = [
     make: (bench) => ({ kind: 'raiseSnag', args: { ...snagBy(bench), entryId: bench.other.entryId } }),
     code: 'unknownEntry',
     says: NOT_ENTERED,
+  },
+  {
+    name: 'a fact about a car of another team',
+    make: ({ other }) => factOf(other.entryId, LANDING),
+    code: 'unknownEntry',
+    says: NOT_ENTERED,
+  },
+  {
+    name: 'a new part on a card of another team',
+    make: ({ team, other }) => factOf(team.entryId, fittedTo(cardOf(other))),
+    code: 'unknownTask',
+    says: NOT_LISTED,
+  },
+  {
+    name: 'a lasting repair of a job that never was',
+    make: ({ team }) => {
+      const of = taskIdOf(taskRef(team.entryId, randomUUID()));
+      return factOf(team.entryId, { kind: 'madeGood', of, words: '' });
+    },
+    code: 'unknownTask',
+    says: NOT_LISTED,
   },
   {
     name: 'a stage that is not in the itinerary',

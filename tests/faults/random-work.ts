@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { INCIDENT_CODES } from '@halfshaft/lifing';
 import { ACTION_VERSION, type ActionBody, type FindingGrade } from '@halfshaft/worklog';
 import { taskRef } from '../support/event';
 import { type Chance, chanceFrom } from './chance';
@@ -69,7 +70,17 @@ function randomBody(
   const kind = chance.pick([
     ...(['takeTask', 'takeTask', 'releaseTask', 'startTask', 'closeTask', 'closeTask', 'closeTask'] as const),
     ...(['carryOverTask', 'dropTask', 'reopenTask', 'signTask', 'signTask'] as const),
-    ...(['raiseSnag', 'raiseSnag', 'confirmStage', 'recordTime', 'undo', 'undo', 'undo'] as const),
+    ...([
+      'raiseSnag',
+      'raiseSnag',
+      'confirmStage',
+      'recordTime',
+      'recordFact',
+      'recordFact',
+      'undo',
+      'undo',
+      'undo',
+    ] as const),
   ]);
   switch (kind) {
     case 'closeTask': {
@@ -101,6 +112,16 @@ function randomBody(
         kind,
         args: { entryId, controlId: chance.pick(CONTROLS), writtenAt, heldMinutes: chance.whole(4) },
       };
+    }
+    case 'recordFact': {
+      const fact = {
+        kind: 'incident' as const,
+        code: chance.pick(INCIDENT_CODES),
+        place: 'RR',
+        words: `met at ${step}`,
+      };
+      const at = { kind: 'road' as const, afterStageId: chance.pick(STAGES) };
+      return { kind, args: { factId: idOf(`fact ${chance.whole(SNAGS)}`), entryId, at, fact } };
     }
     case 'undo':
       return { kind, args: { actionId: idOf(`action ${Math.max(0, step - 1 - chance.whole(4))}`) } };

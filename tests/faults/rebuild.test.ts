@@ -18,7 +18,15 @@ const SEEDS = [3, 17, 42];
 const STEPS = 160;
 const ALL_ENTRY_KINDS: EntryKind[] = [
   ...(['claimed', 'released', 'started', 'done', 'carriedOver', 'dropped'] as const),
-  ...(['reopened', 'signed', 'snagRaised', 'stageConfirmed', 'timeRecorded', 'undone'] as const),
+  ...([
+    'reopened',
+    'signed',
+    'snagRaised',
+    'stageConfirmed',
+    'timeRecorded',
+    'factRecorded',
+    'undone',
+  ] as const),
 ];
 
 interface Bay {
@@ -205,6 +213,7 @@ function rowsOf({
   snags,
   stages,
   times,
+  facts,
   actions,
 }: WorkState): Record<string, Record<string, unknown>> {
   return {
@@ -212,6 +221,7 @@ function rowsOf({
     snag: Object.fromEntries(snags),
     stage_run: Object.fromEntries(stages),
     control_time: Object.fromEntries(times),
+    car_fact: Object.fromEntries(facts),
     applied_action: Object.fromEntries(actions),
   };
 }

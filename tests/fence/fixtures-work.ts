@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { ActionBody, ActionKind, TaskRef } from '@halfshaft/worklog';
+import { type ActionBody, type ActionKind, type TaskRef, taskIdOf } from '@halfshaft/worklog';
 import { makeAction, taskRef } from '../support/event';
 import { type Variant, variant } from './fixture';
 import { pushAs, type World } from './world';
@@ -46,6 +46,15 @@ const BODIES: { [Kind in ActionKind]: (world: World) => Promise<ActionBody> | Ac
     kind: 'recordTime',
     args: { entryId, controlId: 'TC2B', writtenAt: 1_781_341_200, heldMinutes: 0 },
   }),
+  recordFact: ({ entryId }) => ({
+    kind: 'recordFact',
+    args: {
+      factId: randomUUID(),
+      entryId,
+      at: { kind: 'road', afterStageId: 'SS1' },
+      fact: { kind: 'incident', code: 'hardLanding', place: 'frontLeft', words: 'Bang over the crest' },
+    },
+  }),
   undo: async (world) => {
     const actionId = await push(world, { kind: 'takeTask', args: { task: plainTask(world, 'E') } });
     return { kind: 'undo', args: { actionId } };
@@ -59,11 +68,13 @@ export function pushFixtures(): Variant[] {
     ...kinds,
     pushFixture('takeTask of a snag', takeSnag),
     pushFixture('closeTask of a snag', closeSnag),
+    pushFixture('recordFact of a new part', recordFitted),
+    pushFixture('recordFact of a lasting repair', recordMadeGood),
   ];
 }
 
 function pushFixture(special: string, body: (world: World) => Promise<ActionBody> | ActionBody): Variant {
-  const made = ['actions.0.actionId', ...(special === 'raiseSnag' ? ['actions.0.args.snagId'] : [])];
+  const made = ['actions.0.actionId', ...madeIn(special)];
   const make = async (world: World) => {
     const { teamId, eventId, owner } = world;
     return { teamId, eventId, actions: [{ ...makeAction(await body(world), owner.personId) }] };
@@ -71,6 +82,30 @@ function pushFixture(special: string, body: (world: World) => Promise<ActionBody
   return variant('work.push', 'member', make, { special, made });
 }
 
+/** Ids the device makes itself, which belong to nobody yet. */
+function madeIn(special: string): string[] {
+  if (special === 'raiseSnag') return ['actions.0.args.snagId'];
+  return special.startsWith('recordFact') ? ['actions.0.args.factId'] : [];
+}
+
+const recordFitted = ({ entryId, cardId }: World): ActionBody => ({
+  kind: 'recordFact',
+  args: {
+    factId: randomUUID(),
+    entryId,
+    at: { kind: 'service', serviceId: 'A' },
+    fact: { kind: 'fitted', cardId, position: 'FL', words: '' },
+  },
+});
+const recordMadeGood = (world: World): ActionBody => ({
+  kind: 'recordFact',
+  args: {
+    factId: randomUUID(),
+    entryId: world.entryId,
+    at: { kind: 'service', serviceId: 'B' },
+    fact: { kind: 'madeGood', of: taskIdOf(plainTask(world)), words: '' },
+  },
+});
 const takeSnag = (world: World): ActionBody => ({ kind: 'takeTask', args: { task: snagTask(world) } });
 const closeSnag = (world: World): ActionBody => ({
   kind: 'closeTask',

@@ -80,7 +80,12 @@ export const FIXTURES: Variant[] = [
     carId: idleCarId,
     ...POSITION,
   })),
-  variant('event.updateEntry', 'manager', ({ teamId, entryId }) => ({ teamId, entryId, ...POSITION })),
+  variant('event.updateEntry', 'manager', ({ teamId, entryId }) => ({
+    teamId,
+    entryId,
+    ...POSITION,
+    positionsBySection: { 2: 4 },
+  })),
   variant('event.setPenalties', 'manager', ({ teamId, eventId }) => ({
     teamId,
     eventId,

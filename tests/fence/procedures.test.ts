@@ -37,6 +37,7 @@ const OTHERS_ID: Record<string, (world: World) => string> = {
   organiserId: (world) => world.organiser.organiserId,
   publishedEventId: (world) => world.organiser.publishedEventId,
   snagId: (world) => world.snagId,
+  factId: (world) => world.factId,
   actionId: (world) => world.actionId,
 };
 

@@ -35,6 +35,7 @@ export interface World {
   inviteId: string;
   token: string;
   snagId: string;
+  factId: string;
   actionId: string;
   organiser: {
     userId: string;
@@ -81,11 +82,13 @@ export async function foundWorld(house: House): Promise<World> {
     inviteId,
     token,
     snagId: randomUUID(),
+    factId: randomUUID(),
     actionId: randomUUID(),
     organiser: await foundOrganiser(house),
   };
   await pushAs(founder, world, snagIn(world));
   await pushAs(founder, { teamId, eventId: other.eventId }, snagIn(world.other));
+  await pushAs(founder, world, factIn(world));
   const take: ActionBody = { kind: 'takeTask', args: { task: taskRef(entryId, world.cardId, 'B') } };
   await pushAs(founder, world, take, { actionId: world.actionId });
   return world;
@@ -137,6 +140,11 @@ async function foundOrganiser(house: House): Promise<World['organiser']> {
 function snagIn({ snagId, entryId }: { snagId: string; entryId: string }): ActionBody {
   const words = { place: 'frontLeft', words: 'Knocks over bumps', urgent: true };
   return { kind: 'raiseSnag', args: { snagId, entryId, serviceId: 'A', ...words } };
+}
+
+function factIn({ factId, entryId }: { factId: string; entryId: string }): ActionBody {
+  const fact = { kind: 'incident', code: 'ford', place: null, words: 'Up to the sills' } as const;
+  return { kind: 'recordFact', args: { factId, entryId, at: { kind: 'road', afterStageId: 'SS1' }, fact } };
 }
 
 interface Stamp {

@@ -59,6 +59,8 @@ export const carPlace = z.enum([
 export const cardBody = z
   .object({
     kind: z.enum(['job', 'round']),
+    /** Cards saved before there were triggers have none, and a team's own never do. */
+    starterId: z.string().max(60).nullable().default(null),
     name: shortText('The name of the card', CARD_LIMITS.nameCharacters),
     place: carPlace,
     intervals: z.array(interval).max(CARD_LIMITS.intervals, 'More than five limits on one card.'),

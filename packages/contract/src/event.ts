@@ -85,7 +85,22 @@ export const entryFields = {
 };
 export const enterCarInput = z.object({ teamId, eventId, carId, ...entryFields });
 export const enterCarOutput = z.object({ entryId });
-export const updateEntryInput = z.object({ teamId, entryId, ...entryFields });
+
+/** A later section has a number from 2; the first one's position is `startPosition`. */
+const laterSection = z
+  .string()
+  .regex(/^(?:[2-9]|[1-9]\d)$/, 'A section must be a whole number from 2 to 99.');
+
+/** Start positions set anew at regroups, by section; a section without one carries on the one before. */
+export const positionsBySection = z.record(laterSection, wholeNumber('The start position', 1, 300));
+
+/** Without `positionsBySection` those of later sections stay as they are. */
+export const updateEntryInput = z.object({
+  teamId,
+  entryId,
+  ...entryFields,
+  positionsBySection: positionsBySection.optional(),
+});
 
 /** Events that organisers have published, for every signed-in account. */
 export const publishedEvents = z.array(
@@ -191,7 +206,10 @@ export interface EntryReplica {
   entryId: string;
   car: CarRow;
   carNumber: string;
+  /** In the first section. */
   startPosition: number;
+  /** Set anew at a regroup: by section, from the second one on; a section without one carries on the one before. */
+  positionsBySection: Record<string, number>;
   people: number;
   cards: JobCard[];
   /** By card: wear brought along from before the event. */

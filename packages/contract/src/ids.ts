@@ -14,4 +14,5 @@ export const membershipId = id('a membership');
 export const organiserId = id('an organiser');
 export const publishedEventId = id('a published event');
 export const snagId = id('a snag');
+export const factId = id('a fact of the car');
 export const actionId = id('an action');

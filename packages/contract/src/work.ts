@@ -1,6 +1,14 @@
-import type { LogEntry } from '@halfshaft/worklog';
+import { INCIDENT_CODES } from '@halfshaft/lifing';
+import {
+  type CarFact,
+  type FactPlace,
+  type LogEntry,
+  SETTING_ASKERS,
+  TYRE_PLACES,
+  taskRefOf,
+} from '@halfshaft/worklog';
 import { z } from 'zod';
-import { actionId, cardId, entryId, eventId, personId, snagId, teamId } from './ids';
+import { actionId, cardId, entryId, eventId, factId, personId, snagId, teamId } from './ids';
 import { optionalText, shortText, wholeNumber } from './words';
 
 /** What one request may carry; a phone with more to send sends again. */
@@ -80,6 +88,70 @@ export const reading = z.object({
 });
 export const conditions = z.partialRecord(z.enum(['dust', 'water', 'rough', 'night', 'jumps']), level);
 
+export const factPlace = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('service'), serviceId: serviceId }),
+  z.object({ kind: z.literal('road'), afterStageId: stageId.nullable() }),
+]);
+
+const factPosition = shortText('The position', 12).nullable();
+const words = optionalText('The words', 300);
+const tread = wholeNumber('The tread in tenths of a millimetre', 0, 300).nullable();
+const pressure = wholeNumber('The pressure in millibar', 0, 6000).nullable();
+
+/** Of a task as `taskIdOf` makes it: whatever else is sent here stands for no work. */
+const taskId = z.string().max(200).refine(isTaskId, 'That is not the id of a job at a service.');
+
+function isTaskId(text: string): boolean {
+  try {
+    const ref = taskRefOf(text);
+    const source =
+      ref.source.kind === 'card' ? cardId.safeParse(ref.source.cardId) : snagId.safeParse(ref.source.snagId);
+    return (
+      entryId.safeParse(ref.entryId).success && serviceId.safeParse(ref.serviceId).success && source.success
+    );
+  } catch {
+    return false;
+  }
+}
+
+/** What is so about the car, with a bound on every text and number. */
+export const carFact = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('incident'),
+    code: z.enum(INCIDENT_CODES, 'Choose what happened.'),
+    place: shortText('The place', 40).nullable(),
+    words,
+  }),
+  z.object({ kind: z.literal('fitted'), cardId, position: factPosition, words }),
+  z.object({ kind: z.literal('madeGood'), of: taskId, words }),
+  z.object({
+    kind: z.literal('tyre'),
+    tyreId: shortText('The id of the tyre', 64),
+    mark: shortText('What is written on the tyre', 40),
+    compound: optionalText('The compound', 40),
+    place: z.enum(TYRE_PLACES, 'Choose where the tyre is.'),
+    treadTenths: tread,
+    coldMillibar: pressure,
+    hotMillibar: pressure,
+  }),
+  z.object({
+    kind: z.literal('setting'),
+    setting: shortText('What was changed', 60),
+    position: factPosition,
+    from: optionalText('The setting before', 40),
+    to: shortText('The setting now', 40),
+    askedBy: z.enum(SETTING_ASKERS, 'Choose who asked for it.'),
+    backToBase: z.boolean(),
+  }),
+]);
+
+/** Fails to compile when the two shapes drift apart. */
+type SameShape<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
+const factIsCarFact: SameShape<z.infer<typeof carFact>, CarFact> = true;
+const placeIsFactPlace: SameShape<z.infer<typeof factPlace>, FactPlace> = true;
+void factIsCarFact;
+void placeIsFactPlace;
+
 /** The arguments of each kind, in the shape of the current version. */
 export const actionArgs = {
   takeTask: z.object({ task }),
@@ -105,5 +177,6 @@ export const actionArgs = {
     writtenAt: wholeMinute,
     heldMinutes: wholeNumber('The minutes the event held the car', 0, 600),
   }),
+  recordFact: z.object({ factId, entryId, at: factPlace, fact: carFact }),
   undo: z.object({ actionId }),
 };

@@ -1,7 +1,6 @@
 import { dueAt } from './due-at';
 import type { EpochSeconds, Itinerary } from './model';
-import { type PositionsBySection, positionIn } from './position-in';
-import { requirePoint } from './require-way';
+import type { PositionsBySection } from './position-in';
 
 /**
  * When a car is due at a point if nothing runs late, with its start position set anew at regroups: the position of the
@@ -15,6 +14,5 @@ export function dueAtBySection(
   pointIndex: number,
   positions: PositionsBySection,
 ): EpochSeconds {
-  const { section } = requirePoint('dueAtBySection', itinerary, pointIndex);
-  return dueAt(itinerary, pointIndex, positionIn(positions, section));
+  return dueAt(itinerary, pointIndex, positions);
 }

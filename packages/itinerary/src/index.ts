@@ -47,8 +47,8 @@ export type {
 } from './model';
 export { parseItineraryTable } from './parse-itinerary-table';
 export type { ParsedItinerary } from './parsed-itinerary';
-export type { PositionsBySection } from './position-in';
-export { positionIn } from './position-in';
+export { type PositionsBySection, positionIn, type StartPosition } from './position-in';
+export { type EntryPositions, positionsOf } from './positions-of';
 export type { ItineraryProblemCode } from './problem-code';
 // The quick form
 export { itineraryFromLoops } from './quick-form/itinerary-from-loops';
@@ -78,6 +78,8 @@ export { segmentsBetween } from './route-segments';
 // Services
 export { sameItinerary } from './same-itinerary';
 export { servicesOf } from './services-of';
+export { readStartList } from './start-list/read-start-list';
+export type { ReadStartList, Starter } from './start-list/start-list';
 export type { ColumnKey } from './table-columns';
 export { COLUMN_HEADINGS } from './table-columns';
 export type { ActualTime, ActualTimes } from './target-due-at';

@@ -1,6 +1,9 @@
 /** Start positions of one car by the section from which they hold: the order is set anew at regroups. */
 export type PositionsBySection = ReadonlyMap<number, number>;
 
+/** One start position for the whole event, or those set anew at regroups. */
+export type StartPosition = number | PositionsBySection;
+
 /**
  * The start position of a car in a section: the one set in it, or in the last section before it.
  *

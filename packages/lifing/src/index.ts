@@ -40,6 +40,7 @@ export { wearMultiplier } from './wear-multiplier';
 // Verdicts.
 
 export { canBeDoneAt } from './can-be-done-at';
+export { type JobChange, type JobsOfVersion, jobChangeInWords, jobsChanged } from './jobs-changed';
 export { judgeCard } from './judge-card';
 export { judgeService } from './judge-service';
 export { nextChance } from './next-chance';
@@ -48,6 +49,7 @@ export { nextChance } from './next-chance';
 
 export { type CombinedReason, type CombinedVerdict, combineVerdicts } from './combine-verdicts';
 export { type CrewJob, type CrewQuestion, crewListOutside } from './crew-list-outside';
+export { incidentInWords } from './triggers/incident-in-words';
 export { judgeTriggers } from './triggers/judge-triggers';
 export {
   type Fact,
@@ -59,6 +61,7 @@ export {
   type TriggerVerdict,
 } from './triggers/model';
 export type { TriggersQuestion } from './triggers/questions';
+export { crewCardIds, triggersForCards } from './triggers/triggers-for-cards';
 export { type WorkshopJob, workshopJobs } from './triggers/workshop-jobs';
 
 // Readings.

@@ -44,6 +44,8 @@ export interface ReadingSpec {
 /** A job card, or a round: several looks by one person at one place, one duration, closed with one tap. */
 export interface JobCard extends LifingCard {
   kind: 'job' | 'round';
+  /** The starter card it began as, such as `starter:wheel-nuts`: what triggers name. Null for a team's own. */
+  starterId: string | null;
   place: CarPlace;
   /** Empty for a job. */
   looks: Look[];

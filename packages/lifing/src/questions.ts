@@ -1,4 +1,11 @@
-import type { Conditions, Itinerary, ServiceWindow, StageId, StageRun } from '@halfshaft/itinerary';
+import type {
+  Conditions,
+  Itinerary,
+  ServiceWindow,
+  StageId,
+  StageRun,
+  StartPosition,
+} from '@halfshaft/itinerary';
 import type { LastDone, LifingCard } from './model';
 import type { RouteStep } from './route-steps';
 
@@ -23,8 +30,8 @@ export interface WearQuestion extends RouteKnowledge {
 export interface ServiceQuestion extends RouteKnowledge {
   /** Index into `services` of the service that is judged. */
   serviceIndex: number;
-  /** The car's start position, 1 for the first car. */
-  position: number;
+  /** The car's start position, 1 for the first car; or its positions by section. */
+  position: StartPosition;
 }
 
 export interface CardQuestion extends ServiceQuestion {
@@ -34,7 +41,7 @@ export interface CardQuestion extends ServiceQuestion {
 
 /** A card on a route worked out once, since a service asks it for every card. */
 export interface RoutedCard extends RouteKnowledge {
-  position: number;
+  position: StartPosition;
   card: LifingCard;
   lastDone: LastDone;
   steps: readonly RouteStep[];

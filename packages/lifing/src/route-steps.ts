@@ -3,6 +3,7 @@ import {
   type EpochSeconds,
   type Itinerary,
   type RouteSegment,
+  type StartPosition,
   segmentsBetween,
 } from '@halfshaft/itinerary';
 
@@ -15,7 +16,7 @@ export interface RouteStep {
 }
 
 /** The whole route in driving order, timed for the car in this start position. */
-export function routeSteps(itinerary: Itinerary, position: number): RouteStep[] {
+export function routeSteps(itinerary: Itinerary, position: StartPosition): RouteStep[] {
   const behindFirstCar = (index: number) => dueAt(itinerary, index, position) - dueAt(itinerary, index, 1);
   let metresBefore = 0;
   return segmentsBetween(itinerary, 0, itinerary.points.length - 1).map((segment) => {

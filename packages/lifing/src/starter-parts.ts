@@ -5,7 +5,7 @@ export const EVERY_SERVICE: Interval[] = [{ counter: 'services', every: 1, toler
 export const EVERY_DAY: Interval[] = [{ counter: 'days', every: 1, tolerance: 0 }];
 
 /** A plain job: due every service, anywhere, by one person. Each starter card says what is different about it. */
-const PLAIN_JOB: Omit<JobCard, 'id' | 'name' | 'place' | 'seconds'> = {
+const PLAIN_JOB: Omit<JobCard, 'id' | 'starterId' | 'name' | 'place' | 'seconds'> = {
   kind: 'job',
   intervals: EVERY_SERVICE,
   dateLimit: null,
@@ -26,7 +26,7 @@ export function starterCard(
   own: Pick<JobCard, 'id' | 'name' | 'place' | 'seconds'> & Partial<JobCard>,
 ): JobCard {
   // A copy, so that a team editing its own cards never edits the set the next team starts from.
-  return copyOf({ ...PLAIN_JOB, ...own, id: `starter:${own.id}` });
+  return copyOf({ ...PLAIN_JOB, ...own, id: `starter:${own.id}`, starterId: `starter:${own.id}` });
 }
 
 export function look(id: string, words: string): Look {

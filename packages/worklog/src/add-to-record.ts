@@ -7,6 +7,7 @@ interface TouchedPart {
   snag?: Omit<ActionRecord['snags'][number], 'seq'>;
   stage?: Omit<ActionRecord['stages'][number], 'seq'>;
   time?: Omit<NonNullable<ActionRecord['times']>[number], 'seq'>;
+  fact?: Omit<NonNullable<ActionRecord['facts']>[number], 'seq'>;
 }
 
 /** What is remembered of an action after one more of its entries, which touched `part` (as it stood before). */
@@ -25,6 +26,7 @@ export function addToRecord(
     snags: part.snag ? [...start.snags, { ...part.snag, seq }] : start.snags,
     stages: part.stage ? [...start.stages, { ...part.stage, seq }] : start.stages,
     times: part.time ? [...(start.times ?? []), { ...part.time, seq }] : (start.times ?? []),
+    facts: part.fact ? [...(start.facts ?? []), { ...part.fact, seq }] : (start.facts ?? []),
   };
 }
 
@@ -45,6 +47,7 @@ function newRecord(actionId: string, by: string, enteredBy: string): ActionRecor
     snags: [],
     stages: [],
     times: [],
+    facts: [],
     undone: false,
   };
 }

@@ -6,7 +6,7 @@ import { rebuild } from './rebuild';
 import { emptyState } from './state';
 import { taskIdOf } from './task-id-of';
 import { taskOf } from './task-of';
-import { close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME } from './testing/bay';
+import { close, FACT, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME } from './testing/bay';
 import { KAI, MIA } from './testing/people';
 
 function entryOf(body: EntryBody, seq = 1): LogEntry {
@@ -39,6 +39,7 @@ describe('apply', () => {
     bay.act(close(LEAK), KAI);
     bay.act(STAGE, KAI);
     bay.act(TIME, KAI);
+    bay.act(FACT, KAI);
     expect(bay.log.reduce(apply, emptyState)).toEqual(bay.state);
     expect(applyAll(emptyState, bay.log)).toEqual(bay.state);
     expect(rebuild(bay.log)).toEqual(bay.state);
@@ -115,5 +116,17 @@ describe('changesOf', () => {
       times: [],
       removedTimes: [{ entryId: 'car7', controlId: 'TC4A' }],
     });
+  });
+
+  it('names a fact that was recorded, and withdrawn again', () => {
+    const bay = openBay();
+    const before = bay.state;
+    bay.act(FACT, MIA);
+    const recorded = bay.state;
+    expect(changesOf(before, recorded).facts).toMatchObject([
+      { factId: 'landed', entryId: 'car7', recordedBy: MIA, withdrawn: false, changedSeq: 1 },
+    ]);
+    bay.act({ kind: 'undo', args: { actionId: 'a1' } }, MIA);
+    expect(changesOf(recorded, bay.state).facts).toMatchObject([{ factId: 'landed', withdrawn: true }]);
   });
 });

@@ -1,5 +1,6 @@
 import { addToRecord } from './add-to-record';
 import { applyToTask, type TaskEntryBody } from './apply-to-task';
+import type { RecordedFact } from './car-fact';
 import type { LogEntry } from './entry';
 import type { ControlTime, Snag, StageConfirmation, Task } from './model';
 import { stageKeyOf } from './stage-key-of';
@@ -12,6 +13,7 @@ interface Draft {
   snags: Map<string, Snag>;
   stages: Map<StageKey, StageConfirmation>;
   times: Map<TimeKey, ControlTime>;
+  facts: Map<string, RecordedFact>;
   actions: Map<string, ActionRecord>;
 }
 
@@ -33,6 +35,7 @@ export function applyAll(state: WorkState, entries: Iterable<LogEntry>): WorkSta
     snags: new Map(state.snags),
     stages: new Map(state.stages),
     times: new Map(state.times),
+    facts: new Map(state.facts),
     actions: new Map(state.actions),
   };
   for (const entry of entries) applyToDraft(draft, entry);
@@ -44,6 +47,7 @@ function applyToDraft(draft: Draft, entry: LogEntry): void {
   if (body.kind === 'snagRaised') applySnagRaised(draft, entry, body);
   else if (body.kind === 'stageConfirmed') applyStageConfirmed(draft, entry, body);
   else if (body.kind === 'timeRecorded') applyTimeRecorded(draft, entry, body);
+  else if (body.kind === 'factRecorded') applyFactRecorded(draft, entry, body);
   else if (body.kind === 'undone') applyUndone(draft, entry, body);
   else applyAboutTask(draft, entry, body);
 }
@@ -96,6 +100,16 @@ function applyTimeRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'timeReco
   draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, part));
 }
 
+/** Under an id that is taken the first one stands; that it was said again keeps the first from being undone unseen. */
+function applyFactRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'factRecorded'>): void {
+  const { kind: _, ...said } = body;
+  const before = draft.facts.get(said.factId) ?? null;
+  const stands = before && !before.withdrawn ? before : { ...said, recordedBy: entry.by, withdrawn: false };
+  draft.facts.set(said.factId, { ...stands, ...changedBy(entry) });
+  const part = { fact: { factId: said.factId, before } };
+  draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, part));
+}
+
 function applyUndone(draft: Draft, entry: LogEntry, body: BodyOf<'undone'>): void {
   for (const before of body.tasks) {
     const task = { ...before, ...changedBy(entry) };
@@ -111,6 +125,7 @@ function applyUndone(draft: Draft, entry: LogEntry, body: BodyOf<'undone'>): voi
     if (before) draft.times.set(timeKeyOf(ref), { ...before, ...changedBy(entry) });
     else draft.times.delete(timeKeyOf(ref));
   }
+  for (const fact of body.facts ?? []) draft.facts.set(fact.factId, { ...fact, ...changedBy(entry) });
   const undone = draft.actions.get(body.actionId);
   if (undone) draft.actions.set(undone.actionId, { ...undone, undone: true });
   draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, {}));

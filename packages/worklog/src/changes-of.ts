@@ -1,3 +1,4 @@
+import type { RecordedFact } from './car-fact';
 import type { ControlTime, Snag, StageConfirmation, Task } from './model';
 import type { ActionRecord, StageRef, TimeRef, WorkState } from './state';
 
@@ -7,6 +8,7 @@ export interface WorkChanges {
   snags: Snag[];
   stages: StageConfirmation[];
   times: ControlTime[];
+  facts: RecordedFact[];
   actions: ActionRecord[];
   /** Stages of which nothing is said any more: an undo of the first confirmation. */
   removedStages: StageRef[];
@@ -28,6 +30,7 @@ export function changesOf(before: WorkState, after: WorkState): WorkChanges {
     snags: changed(before.snags, after.snags),
     stages: changed(before.stages, after.stages),
     times: changed(before.times, after.times),
+    facts: changed(before.facts, after.facts),
     actions: changed(before.actions, after.actions),
     removedStages: removedStages.map(([, { entryId, stageId }]) => ({ entryId, stageId })),
     removedTimes: removedTimes.map(([, { entryId, controlId }]) => ({ entryId, controlId })),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { conflictTable, type ExpectedOutcome } from './conflict-table';
 import { ACTION_KINDS, type ActionBody, type ActionKind } from './model';
-import { type Bay, close, gist, NUTS, openBay, rulesOf, SNAG, STAGE, TIME } from './testing/bay';
+import { type Bay, close, FACT, gist, NUTS, openBay, rulesOf, SNAG, STAGE, TIME } from './testing/bay';
 import { JO, KAI, MIA } from './testing/people';
 
 const RULES = rulesOf({ needsSignature: true });
@@ -28,6 +28,8 @@ function bodyOf(kind: ActionKind, undoes: string): ActionBody {
       return STAGE;
     case 'recordTime':
       return TIME;
+    case 'recordFact':
+      return FACT;
     case 'undo':
       return { kind, args: { actionId: undoes } };
     default:

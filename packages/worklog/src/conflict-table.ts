@@ -22,6 +22,7 @@ const elsewhere = {
   raiseSnag: both(yes('snagRaised')),
   confirmStage: both(yes('stageConfirmed')),
   recordTime: both(yes('timeRecorded')),
+  recordFact: both(yes('factRecorded')),
   undo: either(no('notAllowed'), yes('undone')),
 };
 
@@ -88,7 +89,7 @@ const whenCarriedOver: Row = {
 const whenDropped: Row = { ...whenCarriedOver, closeTask: both(flagged('done', 'afterNotNeeded')) };
 
 /**
- * What the log makes of two people's (or one person's two) actions on the same task, snag, stage and control: rows are the
+ * What the log makes of two people's (or one person's two) actions on the same task, snag, stage, control and fact: rows are the
  * action accepted first, columns the second. The task asks for a signature and all its readings are given; its
  * service stands. Before the first action the task is in the state that lets it be accepted: held by the first person
  * (release), closed by the first person (open again), closed by a third (sign), taken by the first person (undo).
@@ -106,5 +107,9 @@ export const conflictTable: Record<ActionKind, Row> = {
   raiseSnag: { ...whenOpen, raiseSnag: either(flagged('snagRaised', 'alsoRaisedBy'), yes('snagRaised')) },
   confirmStage: whenOpen,
   recordTime: whenOpen,
+  recordFact: {
+    ...whenOpen,
+    recordFact: either(flagged('factRecorded', 'alsoRecordedBy'), yes('factRecorded')),
+  },
   undo: { ...whenOpen, undo: both(no('nothingToUndo')) },
 };

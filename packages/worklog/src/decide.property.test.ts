@@ -57,6 +57,7 @@ describe('random work of several people in one bay', () => {
         'claimed',
         'done',
         'dropped',
+        'factRecorded',
         'released',
         'reopened',
         'signed',
@@ -119,6 +120,13 @@ describe('random work of several people in one bay', () => {
         }
         if (body.kind === 'raiseSnag') {
           expect(state.snags.get(body.args.snagId)?.words.split('\n')).toContain(body.args.words);
+        }
+        if (body.kind === 'recordFact') {
+          // The row shows the first of its id; every one stands in the log.
+          expect(state.facts.get(body.args.factId)?.withdrawn).toBe(false);
+          expect(log).toContainEqual(
+            expect.objectContaining({ actionId, body: { ...body.args, kind: 'factRecorded' } }),
+          );
         }
       }
     });
@@ -205,6 +213,10 @@ describe('random work of several people in one bay', () => {
           const [raised, earlier] = [undone.after, undone.before].map((state) => state.snags.get('leak'));
           const expected = earlier ?? { ...raised, withdrawn: true };
           expect(unstamped(after.snags.get('leak'))).toEqual(unstamped(expected));
+        }
+        for (const fact of touched.facts) {
+          const earlier = undone.before.facts.get(fact.factId) ?? { ...fact, withdrawn: true };
+          expect(unstamped(after.facts.get(fact.factId))).toEqual(unstamped(earlier));
         }
         for (const stage of touched.stages) {
           const key = stageKeyOf(stage);

@@ -3,6 +3,7 @@ import { isFact } from './is-fact';
 import type { Action, Doer, Flag, PushedAction, TaskRules } from './model';
 import type { Outcome } from './refusal';
 import { ruleOnRaiseSnag } from './rules/raise-snag';
+import { ruleOnRecordFact } from './rules/record-fact';
 import { type Ruling, refuse } from './rules/ruling';
 import { ruleOnTask } from './rules/task';
 import { ruleOnUndo } from './rules/undo';
@@ -14,7 +15,7 @@ import { upgradeAction } from './upgrade-action';
  * knows) and on the server (the truth). Changes nothing; `apply` the numbered entries to go on.
  *
  * Claims (take, release, start, carry over, drop, open again, sign, undo) may be refused. Facts (close, snag, stage,
- * control time) are always kept, at worst flagged.
+ * control time, fact of the car) are always kept, at worst flagged.
  *
  * @param state the whole state, or the slice that `scopeOf` names
  * @param action of this version or the one before
@@ -44,6 +45,8 @@ function rule(state: WorkState, action: Action, doer: Doer, rules: TaskRules | n
       return { entries: [{ body: { kind: 'stageConfirmed', ...action.args } }] };
     case 'recordTime':
       return { entries: [{ body: { kind: 'timeRecorded', ...action.args } }] };
+    case 'recordFact':
+      return ruleOnRecordFact(state, action.args, action.by);
     case 'undo':
       return ruleOnUndo(state, action.args.actionId, doer);
     default:

@@ -1,14 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import type { CarFact } from './car-fact';
 import { type EntryNames, entryInWords } from './entry-in-words';
 import type { ActionBody } from './model';
 import { taskIdOf } from './task-id-of';
-import { close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
+import { close, FACT, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
 import { doerOf, JO, KAI, MIA, nameOf } from './testing/people';
 
 const titles: Record<string, string> = { nuts: 'Wheel nuts', wheel: 'Wheels off' };
 const names: EntryNames = {
   person: nameOf,
   task: ({ source }) => (source.kind === 'card' ? (titles[source.cardId] ?? '?') : 'oil on the hub'),
+  card: (id) => titles[id] ?? '?',
   service: (id) => `Service ${id}`,
   stage: (id) => id,
   control: (id) => id,
@@ -112,6 +114,51 @@ describe('entryInWords', () => {
       'Mia wrote down 13:06 at TC4A',
       'Kai wrote down 13:10 at TC4A, held by the event for 3 minutes',
       'Kai took back: wrote down the time, at TC4A',
+    ]);
+  });
+
+  it('has words for every fact of the car', () => {
+    const record = (fact: CarFact): [ActionBody] => [{ ...FACT, args: { ...FACT.args, fact } }];
+    const tyre = { kind: 'tyre', tyreId: 't', mark: '12', compound: 'soft', place: 'FL' } as const;
+    const setting = {
+      kind: 'setting',
+      setting: 'bump',
+      position: 'FL',
+      from: '12',
+      to: '14 clicks',
+    } as const;
+    const words = wordsOf(
+      [FACT],
+      record({ kind: 'fitted', cardId: 'wheel', position: null, words: 'by the crew' }),
+      record({ kind: 'madeGood', of: taskIdOf(NUTS), words: '' }),
+      record({ ...tyre, treadTenths: 65, coldMillibar: 1850, hotMillibar: 2100 }),
+      record({ ...tyre, place: 'scrapped', treadTenths: null, coldMillibar: null, hotMillibar: null }),
+      record({ ...setting, askedBy: 'driver', backToBase: false }),
+      record({ ...setting, position: null, askedBy: 'coDriver', backToBase: true }),
+    );
+    expect(words).toEqual([
+      'Mia recorded hard landing (FL): bang over the crest; on the road after SS3',
+      "Mia recorded new parts for 'Wheels off': by the crew; on the road after SS3",
+      "Mia recorded that 'Wheel nuts' (temporary repair at Service B) is made good; on the road after SS3",
+      'Mia recorded tyre 12, soft: front left, tread 6.5 mm, 1.85 bar cold, 2.10 bar hot; on the road after SS3',
+      'Mia recorded tyre 12, soft: given up; on the road after SS3',
+      'Mia recorded the setting bump (FL) from 12 to 14 clicks, asked for by the driver; on the road after SS3',
+      'Mia recorded the setting bump from 12 to 14 clicks, back to base, asked for by the co-driver; on the road after SS3',
+    ]);
+  });
+
+  it('says where a fact belongs, and that it was taken back', () => {
+    const words = wordsOf(
+      [{ ...FACT, args: { ...FACT.args, at: { kind: 'service', serviceId: 'B' } } }],
+      [{ ...FACT, args: { ...FACT.args, factId: 'other', at: { kind: 'road', afterStageId: null } } }],
+      [{ kind: 'undo', args: { actionId: 'a2' } }],
+      [FACT, KAI],
+    );
+    expect(words).toEqual([
+      'Mia recorded hard landing (FL): bang over the crest; at Service B',
+      'Mia recorded hard landing (FL): bang over the crest; on the road before the first stage',
+      'Mia took back: recorded, hard landing (FL): bang over the crest',
+      'Kai recorded hard landing (FL): bang over the crest; on the road after SS3; Mia had already recorded it; the first stands',
     ]);
   });
 

@@ -1,13 +1,16 @@
 import type { ControlId, EpochSeconds, ServiceId, StageId } from '@halfshaft/itinerary';
 import type { EntryBody, LogEntry } from './entry';
+import { factInWords, placedInWords } from './fact-in-words';
 import { flagInWords } from './flag-in-words';
-import type { EntryKind, PersonId, TaskRef } from './model';
+import type { CardId, EntryKind, PersonId, TaskRef } from './model';
 
 /** How the log's ids are called on a screen. Names live outside the log, so that a person can be forgotten. */
 export interface EntryNames {
   person: (id: PersonId) => string;
   /** The card's title, or the snag's words. */
   task: (ref: TaskRef) => string;
+  /** The card's title. */
+  card: (id: CardId) => string;
   service: (id: ServiceId) => string;
   stage: (id: StageId) => string;
   control: (id: ControlId) => string;
@@ -29,6 +32,7 @@ const DID: Record<EntryKind, string> = {
   snagRaised: 'raised a snag',
   stageConfirmed: 'confirmed',
   timeRecorded: 'wrote down the time',
+  factRecorded: 'recorded',
   undone: 'took back',
 };
 
@@ -54,6 +58,8 @@ function deedInWords({ by, body }: LogEntry, names: EntryNames): string {
       return `confirmed ${names.stage(body.stageId)}: ${body.driven ? 'driven' : 'not driven'}`;
     case 'timeRecorded':
       return `wrote down ${names.clock(body.writtenAt)} at ${names.control(body.controlId)}${heldInWords(body)}`;
+    case 'factRecorded':
+      return `recorded ${placedInWords(body, names)}`;
     case 'undone':
       return undoInWords(by, body, names);
     case 'released': {
@@ -79,6 +85,7 @@ function undoInWords(by: PersonId, body: Extract<EntryBody, { kind: 'undone' }>,
     ...body.snags.map((snag) => `the snag (${snag.place}): ${snag.words}`),
     ...body.stages.map((stage) => names.stage(stage.stageId)),
     ...(body.times ?? []).map((time) => `at ${names.control(time.controlId)}`),
+    ...(body.facts ?? []).map((recorded) => factInWords(recorded.fact, names)),
   ];
   const deeds = [...new Set(body.kinds)].map((kind) => DID[kind]).join(' and ');
   return `took back${whose}: ${deeds}, ${what.join(', ')}`;

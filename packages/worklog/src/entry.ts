@@ -1,4 +1,5 @@
 import type { Conditions, ControlId, EpochSeconds, ServiceId, StageId } from '@halfshaft/itinerary';
+import type { CarFact, FactId, FactPlace, RecordedFact } from './car-fact';
 import type {
   ActionId,
   ClockMillis,
@@ -49,6 +50,7 @@ export type EntryBody =
       writtenAt: EpochSeconds;
       heldMinutes: number;
     }
+  | { kind: 'factRecorded'; factId: FactId; entryId: EntryId; at: FactPlace; fact: CarFact }
   | {
       kind: 'undone';
       actionId: ActionId;
@@ -62,6 +64,8 @@ export type EntryBody =
       stages: { entryId: EntryId; stageId: StageId; before: StageConfirmation | null }[];
       /** Absent in entries from before control times were recorded. `before` null: no time had been recorded. */
       times?: { entryId: EntryId; controlId: ControlId; before: ControlTime | null }[];
+      /** Absent in entries from before facts were recorded. Each as it stood before; one recorded by the action comes back withdrawn. */
+      facts?: RecordedFact[];
     };
 
 /** An entry as `decide` returns it: the server has not given it a place in the log yet. */

@@ -32,5 +32,7 @@ export function flagInWords(
       return 'the job was not on the list any more';
     case 'alsoRaisedBy':
       return `${nameOf(flag.personId)} had already raised it`;
+    case 'alsoRecordedBy':
+      return `${nameOf(flag.personId)} had already recorded it; the first stands`;
   }
 }

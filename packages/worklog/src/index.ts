@@ -38,6 +38,10 @@ export { taskOf } from './task-of';
 export { lastDoneOf } from './last-done-of';
 export { runsOf } from './runs-of';
 
+// For triggers
+export { repairsOf, type TemporaryRepair } from './repairs-of';
+export { triggerFactsOf } from './trigger-facts-of';
+
 // For lateness
 export { timesOf } from './times-of';
 
@@ -51,5 +55,6 @@ export { upgradeAction, type Upgrade } from './upgrade-action';
 
 // Words for people
 export { entryInWords, type EntryNames } from './entry-in-words';
+export { factInWords, factPlaceInWords } from './fact-in-words';
 export { flagInWords } from './flag-in-words';
 export { refusalInWords } from './refusal-in-words';

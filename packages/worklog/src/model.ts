@@ -1,4 +1,5 @@
 import type { Conditions, ControlId, EpochSeconds, ServiceId, StageId, StageRun } from '@halfshaft/itinerary';
+import type { CarFact, FactId, FactPlace } from './car-fact';
 
 /**
  * The work log's words. Everything that changes in the bay is an action; `decide` turns an action into log entries or
@@ -83,6 +84,7 @@ export type ActionBody =
         heldMinutes: number;
       };
     }
+  | { kind: 'recordFact'; args: { factId: FactId; entryId: EntryId; at: FactPlace; fact: CarFact } }
   | { kind: 'undo'; args: { actionId: ActionId } };
 
 export type ActionKind = ActionBody['kind'];
@@ -99,6 +101,7 @@ export const ACTION_KINDS = [
   'raiseSnag',
   'confirmStage',
   'recordTime',
+  'recordFact',
   'undo',
 ] as const satisfies readonly ActionKind[];
 
@@ -215,7 +218,9 @@ export type Flag =
   /** Closed although its card or snag is not known (any more). */
   | { code: 'unknownTask' }
   /** A snag with this id was raised before: its first raiser stays, the new words are added. */
-  | { code: 'alsoRaisedBy'; personId: PersonId };
+  | { code: 'alsoRaisedBy'; personId: PersonId }
+  /** A fact with this id was recorded before: the first one stands, this one is kept in the log only. */
+  | { code: 'alsoRecordedBy'; personId: PersonId };
 
 export type FlagCode = Flag['code'];
 
@@ -231,4 +236,5 @@ export type EntryKind =
   | 'snagRaised'
   | 'stageConfirmed'
   | 'timeRecorded'
+  | 'factRecorded'
   | 'undone';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { scopeOf } from './scope-of';
 import { taskIdOf } from './task-id-of';
-import { actionOf, close, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
+import { actionOf, close, FACT, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
 import { MIA } from './testing/people';
 
-const none = { taskIds: [], snagIds: [], stages: [], times: [], actionIds: [] };
+const none = { taskIds: [], snagIds: [], stages: [], times: [], factIds: [], actionIds: [] };
 
 describe('scopeOf', () => {
   it('names the task, what it opens again, and the snags behind them', () => {
@@ -23,6 +23,13 @@ describe('scopeOf', () => {
     expect(scopeOf(actionOf(STAGE, MIA, 'a1'))).toEqual({ ...none, stages });
     const times = [{ entryId: 'car7', controlId: 'TC4A' }];
     expect(scopeOf(actionOf(TIME, MIA, 'a1'))).toEqual({ ...none, times });
+    expect(scopeOf(actionOf(FACT, MIA, 'a1'))).toEqual({ ...none, factIds: ['landed'] });
+  });
+
+  it('names with a lasting repair the snag it was of', () => {
+    const fact = { kind: 'madeGood', of: taskIdOf(LEAK), words: '' } as const;
+    const action = actionOf({ ...FACT, args: { ...FACT.args, fact } }, MIA, 'a1');
+    expect(scopeOf(action)).toEqual({ ...none, factIds: ['landed'], snagIds: ['leak'] });
   });
 
   it('names for an undo first the action, then with its record all it touched', () => {

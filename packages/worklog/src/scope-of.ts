@@ -1,10 +1,11 @@
+import type { CarFact } from './car-fact';
 import type { PushedAction, SnagId, TaskId, TaskRules } from './model';
 import type { ActionRecord, Scope } from './state';
 import { taskIdOf } from './task-id-of';
 import { taskRefOf } from './task-ref-of';
 import { upgradeAction } from './upgrade-action';
 
-const NOTHING: Scope = { taskIds: [], snagIds: [], stages: [], times: [], actionIds: [] };
+const NOTHING: Scope = { taskIds: [], snagIds: [], stages: [], times: [], factIds: [], actionIds: [] };
 
 /**
  * The slice of the state that `decide` and `apply` need for this action.
@@ -38,6 +39,8 @@ export function scopeOf(
       const { entryId, controlId } = body.args;
       return { ...NOTHING, times: [{ entryId, controlId }] };
     }
+    case 'recordFact':
+      return { ...NOTHING, factIds: [body.args.factId], snagIds: snagIdsBehind(body.args.fact) };
     case 'undo':
       return scopeOfUndo(body.args.actionId, record);
     default:
@@ -53,6 +56,7 @@ function scopeOfUndo(actionId: string, record: ActionRecord | null): Scope {
     snagIds: unique([...scope.snagIds, ...record.snags.map((touched) => touched.snagId)]),
     stages: record.stages.map(({ entryId, stageId }) => ({ entryId, stageId })),
     times: (record.times ?? []).map(({ entryId, controlId }) => ({ entryId, controlId })),
+    factIds: (record.facts ?? []).map(({ factId }) => factId),
     actionIds: [actionId],
   };
 }
@@ -60,6 +64,11 @@ function scopeOfUndo(actionId: string, record: ActionRecord | null): Scope {
 function scopeOfTasks(ids: readonly TaskId[]): Scope {
   const taskIds = unique(ids);
   return { ...NOTHING, taskIds, snagIds: unique(taskIds.flatMap(snagIdsOf)) };
+}
+
+/** A lasting repair may be of a snag's: whether that snag is known is for the caller to look at. */
+function snagIdsBehind(fact: CarFact): SnagId[] {
+  return fact.kind === 'madeGood' ? snagIdsOf(fact.of) : [];
 }
 
 function snagIdsOf(id: TaskId): SnagId[] {

@@ -14,6 +14,7 @@ export function sliceOf(state: WorkState, scope: Scope): WorkState {
     snags: pick(state.snags, scope.snagIds),
     stages: pick(state.stages, scope.stages.map(stageKeyOf)),
     times: pick(state.times, scope.times.map(timeKeyOf)),
+    facts: pick(state.facts, scope.factIds),
     actions: pick(state.actions, scope.actionIds),
   };
 }

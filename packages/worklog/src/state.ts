@@ -1,4 +1,5 @@
 import type { ControlId, StageId } from '@halfshaft/itinerary';
+import type { FactId, RecordedFact } from './car-fact';
 import type {
   ActionId,
   ControlTime,
@@ -45,6 +46,8 @@ export interface ActionRecord {
   stages: { entryId: EntryId; stageId: StageId; before: StageConfirmation | null; seq: number }[];
   /** Absent in records from before control times were recorded. */
   times?: { entryId: EntryId; controlId: ControlId; before: ControlTime | null; seq: number }[];
+  /** Absent in records from before facts were recorded. `before` null: the action recorded it. */
+  facts?: { factId: FactId; before: RecordedFact | null; seq: number }[];
   undone: boolean;
 }
 
@@ -57,6 +60,7 @@ export interface WorkState {
   snags: ReadonlyMap<SnagId, Snag>;
   stages: ReadonlyMap<StageKey, StageConfirmation>;
   times: ReadonlyMap<TimeKey, ControlTime>;
+  facts: ReadonlyMap<FactId, RecordedFact>;
   actions: ReadonlyMap<ActionId, ActionRecord>;
 }
 
@@ -66,6 +70,7 @@ export const emptyState: WorkState = {
   snags: new Map(),
   stages: new Map(),
   times: new Map(),
+  facts: new Map(),
   actions: new Map(),
 };
 
@@ -75,5 +80,6 @@ export interface Scope {
   snagIds: SnagId[];
   stages: StageRef[];
   times: TimeRef[];
+  factIds: FactId[];
   actionIds: ActionId[];
 }

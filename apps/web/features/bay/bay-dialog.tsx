@@ -8,6 +8,7 @@ import { nameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import { type BayTask, bayTaskOfCard, bayTaskOfSnag } from './bay-task';
 import { CloseDialog, type CloseStep } from './close-dialog';
+import { HappenedDialog } from './happened-dialog';
 import { LeaveDialog } from './leave-dialog';
 import { ReopenDialog } from './reopen-dialog';
 import { SnagDialog } from './snag-dialog';
@@ -18,6 +19,7 @@ export type OpenDialog =
   | { kind: 'close'; taskId: TaskId; step: CloseStep }
   | { kind: 'leave' | 'reopen'; taskId: TaskId }
   | { kind: 'snag' }
+  | { kind: 'happened' }
   | { kind: 'stage'; stageId: StageId };
 
 export interface BayDialogProps {
@@ -29,6 +31,7 @@ export interface BayDialogProps {
 
 export function BayDialog({ dialog, ...props }: BayDialogProps & { dialog: OpenDialog }) {
   if (dialog.kind === 'snag') return <SnagDialog {...props} />;
+  if (dialog.kind === 'happened') return <HappenedDialog {...props} />;
   if (dialog.kind === 'stage') return <StageDialog {...props} stageId={dialog.stageId} />;
   const bayTask = findBayTask(props, dialog.taskId);
   if (!bayTask) return null;

@@ -22,6 +22,7 @@ import { BayDialog, type OpenDialog } from './bay-dialog';
 import { BayDock } from './bay-dock';
 import { bayTaskOfCard, bayTaskOfSnag } from './bay-task';
 import { CarSafeCaution } from './car-safe-caution';
+import { RepairSheet } from './repair-sheet';
 import { StageSheet } from './stage-sheet';
 import { TaskList } from './task-list';
 import { useRecordFor } from './use-record-for';
@@ -61,12 +62,16 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
         <Button wide look="main" onClick={() => setDialog({ kind: 'snag' })}>
           Raise a snag
         </Button>
+        <Button wide onClick={() => setDialog({ kind: 'happened' })}>
+          Something happened on the road
+        </Button>
       </div>
       {snags.length > 0 ? (
         <Sheet title="Snags">
           <TaskList tasks={snags} {...list} />
         </Sheet>
       ) : null}
+      <RepairSheet work={work} visit={visit} by={by} />
       <Sheet title="Do now">
         <TaskList tasks={of('doNow')} {...list} empty="Nothing must be done here." />
       </Sheet>

@@ -1,5 +1,5 @@
 import type { ReasonNames } from '@halfshaft/lifing';
-import { type JobCard, type ReadingSpec, reasonInWords, type Verdict } from '@halfshaft/lifing';
+import { combinedReasonInWords, type JobCard, type ReadingSpec, type Verdict } from '@halfshaft/lifing';
 import type { Task } from '@halfshaft/worklog';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import type { JudgedCard } from '../service/judge-visit';
@@ -38,7 +38,7 @@ export function bayTaskOfCard({ card, judged, task }: JudgedCard, names: ReasonN
       card.people > 1 ? `${minutes} × ${card.people} people` : minutes,
       CAR_PLACE_NAMES[card.place],
     ].join(' · '),
-    why: reason ? reasonInWords(reason, names) : '',
+    why: reason ? combinedReasonInWords(reason, names) : '',
     verdict: judged.verdict,
     caution: card.caution,
     instruction: card.instruction,

@@ -14,6 +14,7 @@ const STARTERS = DRIVES.flatMap((drive) => SURFACES.flatMap((surface) => starter
 
 const pads: JobCard = {
   id: 'pads',
+  starterId: null,
   kind: 'job',
   name: 'Front pads',
   place: 'allCorners',

@@ -7,12 +7,13 @@ import { COUNTER_UNITS, SECONDS_IN_MINUTE } from './units';
 
 /**
  * What is sent for a card as it stands in its form. Text that is no number becomes NaN, which the contract refuses at
- * its field. `before` is the card as it was, so that its looks keep their ids; null for a new one. A date means its
+ * its field. `before` is the card as it was, so that its looks keep their ids and triggers still know it; null for a new one. A date means its
  * beginning in UTC. What the chosen kind hides is left out: a job has no looks.
  */
-export function formToCard(form: CardForm, before: Pick<JobCard, 'looks'> | null): CardBody {
+export function formToCard(form: CardForm, before: Pick<JobCard, 'looks' | 'starterId'> | null): CardBody {
   return {
     kind: form.kind,
+    starterId: before?.starterId ?? null,
     name: form.name,
     place: form.place,
     intervals: form.limits.map(({ counter, every, tolerance }) => ({

@@ -4,6 +4,7 @@ import {
   type EpochSeconds,
   type LatenessQuestion,
   latenessAlong,
+  positionsOf,
   type TimeRecord,
 } from '@halfshaft/itinerary';
 import { timesOf, type WorkState } from '@halfshaft/worklog';
@@ -19,7 +20,7 @@ export function latenessQuestionOf(
     const time = point.kind === 'control' ? times.get(point.id) : undefined;
     return time ? [{ pointIndex, writtenAt: time.writtenAt, heldMinutes: time.heldMinutes }] : [];
   });
-  const positions = new Map([[1, entry.startPosition]]);
+  const positions = positionsOf(entry);
   return { itinerary: replica.itinerary, positions, rules: replica.penaltyRules, records };
 }
 

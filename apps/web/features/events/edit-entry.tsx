@@ -10,6 +10,8 @@ import { api, problemOf } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
 import { contractResolver } from './contract-resolver';
 import { EntryFields, type EntryForm, formToEntry } from './entry-form';
+import { PositionFields } from './position-fields';
+import { placePositionProblem, toPositionForm } from './position-form';
 import { RestoredNotice } from './restored-notice';
 import { setFieldProblems } from './set-field-problems';
 import { SaveTrouble } from './trouble';
@@ -20,20 +22,23 @@ export interface EditEntryProps {
   teamId: string;
   eventId: string;
   entry: EntryReplica;
+  /** Those in which the order may be set anew. */
+  sections: readonly number[];
   open: boolean;
   onClose: () => void;
 }
 
-export function EditEntry({ teamId, eventId, entry, open, onClose }: EditEntryProps) {
+export function EditEntry({ teamId, eventId, entry, sections, open, onClose }: EditEntryProps) {
   const saved: EntryForm = {
     carId: entry.car.carId,
     carNumber: entry.carNumber,
     startPosition: String(entry.startPosition),
     people: String(entry.people),
+    laterPositions: toPositionForm(sections, entry.positionsBySection),
   };
   const form = useForm<EntryForm>({
     defaultValues: saved,
-    resolver: contractResolver<EntryForm>(entryFields, formToEntry),
+    resolver: contractResolver<EntryForm>(entryFields, formToEntry, placePositionProblem),
   });
   const kept = useKeptForm(`entry.${entry.entryId}`, form, ['carId']);
   const queries = useQueryClient();
@@ -51,7 +56,7 @@ export function EditEntry({ teamId, eventId, entry, open, onClose }: EditEntryPr
         queries.invalidateQueries({ queryKey: api.event.list.queryKey({ teamId }) }),
       ]);
     } catch (error) {
-      setFieldProblems(form, problemOf(error));
+      setFieldProblems(form, problemOf(error), placePositionProblem);
     }
   });
 
@@ -76,6 +81,7 @@ export function EditEntry({ teamId, eventId, entry, open, onClose }: EditEntryPr
             }}
           />
           <EntryFields form={form} />
+          <PositionFields form={form} sections={sections} />
           <SaveTrouble problem={update.error ? problemOf(update.error) : null} />
           {/* Lets Enter on the keyboard send it: the visible button stands outside the form. */}
           <button type="submit" hidden />

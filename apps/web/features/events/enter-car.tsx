@@ -32,6 +32,7 @@ export function EnterCar({ teamId, eventId, cars, open, onClose }: EnterCarProps
     carNumber: '',
     startPosition: '',
     people: '2',
+    laterPositions: {},
   };
   const form = useForm<EntryForm>({
     defaultValues: blank,

@@ -1,6 +1,7 @@
 import type { UseFormReturn } from 'react-hook-form';
 import { NumberField } from '@/components/number-field';
 import { TextField } from '@/components/text-field';
+import { formToPositions, type PositionForm } from './position-form';
 import { readNumber } from './read-number';
 
 /** A car at an event as typed. `carId` is settled when an entry is changed. */
@@ -9,11 +10,19 @@ export interface EntryForm {
   carNumber: string;
   startPosition: string;
   people: string;
+  /** Set anew at regroups; none while a car is being entered. */
+  laterPositions: PositionForm;
 }
 
 /** What is sent. Text that is no number becomes NaN, which the contract refuses at its field. */
-export function formToEntry({ carId, carNumber, startPosition, people }: EntryForm) {
-  return { carId, carNumber, startPosition: readNumber(startPosition), people: readNumber(people) };
+export function formToEntry({ carId, carNumber, startPosition, people, laterPositions }: EntryForm) {
+  return {
+    carId,
+    carNumber,
+    startPosition: readNumber(startPosition),
+    people: readNumber(people),
+    positionsBySection: formToPositions(laterPositions),
+  };
 }
 
 export function EntryFields({ form }: { form: UseFormReturn<EntryForm> }) {

@@ -1,7 +1,7 @@
 'use client';
 
 import type { EntryReplica, EventReplica } from '@halfshaft/contract';
-import type { EpochSeconds, ServiceWindow } from '@halfshaft/itinerary';
+import { type EpochSeconds, positionsOf, type ServiceWindow } from '@halfshaft/itinerary';
 import { useState } from 'react';
 import { Button } from '@/components/button';
 import { LinkButton } from '@/components/link-button';
@@ -13,6 +13,7 @@ import { serviceInWords } from '../itinerary/read-points';
 import { bayAddress, carAddress, serviceAddress } from './addresses';
 import { EditEntry } from './edit-entry';
 import styles from './entry-sheet.module.css';
+import { laterSections, startInWords } from './later-sections';
 import { momentInWords, type ServiceMoment, serviceMoments } from './service-moments';
 
 export interface EntrySheetProps {
@@ -28,7 +29,8 @@ export interface EntrySheetProps {
 /** One car at the event: its services with their times, and the ways into each of them. */
 export function EntrySheet({ teamId, event, entry, services, now, mayManage }: EntrySheetProps) {
   const [editing, setEditing] = useState(false);
-  const { eventId } = event;
+  const { eventId, itinerary } = event;
+  const sections = laterSections(itinerary);
   const people = entry.people === 1 ? '1 person' : `${entry.people} people`;
   return (
     <Sheet
@@ -55,13 +57,13 @@ export function EntrySheet({ teamId, event, entry, services, now, mayManage }: E
       }
     >
       <p>
-        Start position {entry.startPosition}, {people} at service
+        {startInWords(itinerary, entry)}, {people} at service
       </p>
       <ServiceTable {...{ teamId, event, entry, services, now }} />
       {mayManage ? (
         <EditEntry
-          key={`${entry.carNumber} ${entry.startPosition} ${entry.people}`}
-          {...{ teamId, eventId, entry }}
+          key={JSON.stringify([entry.carNumber, entry.startPosition, entry.positionsBySection, entry.people])}
+          {...{ teamId, eventId, entry, sections }}
           open={editing}
           onClose={() => setEditing(false)}
         />
@@ -86,7 +88,7 @@ function ServiceName({ moment, when }: { moment: ServiceMoment; when: ReturnType
 }
 
 function ServiceTable({ teamId, event, entry, services, now }: Omit<EntrySheetProps, 'mayManage'>) {
-  const moments = serviceMoments(event.itinerary, services, entry.startPosition);
+  const moments = serviceMoments(event.itinerary, services, positionsOf(entry));
   if (moments.length === 0) return <p>The itinerary has no service.</p>;
   const visitOf = ({ service }: ServiceMoment) => ({
     team: teamId,

@@ -1,7 +1,7 @@
 'use client';
 
 import type { EventReplica } from '@halfshaft/contract';
-import type { EpochSeconds, ServiceWindow } from '@halfshaft/itinerary';
+import { type EpochSeconds, positionsOf, type ServiceWindow } from '@halfshaft/itinerary';
 import { useState } from 'react';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Sheet } from '@/components/sheet';
@@ -20,7 +20,7 @@ export function EventRoute({ event, services, now }: EventRouteProps) {
   const { itinerary, entries } = event;
   const [chosen, setChosen] = useState<string | null>(null);
   const entry = entries.find((one) => one.entryId === chosen) ?? entries[0];
-  const startPosition = entry?.startPosition ?? 1;
+  const startPosition = entry ? positionsOf(entry) : 1;
   const here = entry === undefined || now === null ? null : plannedMetres(itinerary, startPosition, now);
   return (
     <Sheet title="The way">

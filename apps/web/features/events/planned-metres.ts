@@ -1,4 +1,10 @@
-import { dueAt, type EpochSeconds, type Itinerary, routeMetresAt } from '@halfshaft/itinerary';
+import {
+  dueAt,
+  type EpochSeconds,
+  type Itinerary,
+  routeMetresAt,
+  type StartPosition,
+} from '@halfshaft/itinerary';
 
 /**
  * Where along the way the car in this start position is by plan, in whole metres from the start of the event; between
@@ -7,7 +13,11 @@ import { dueAt, type EpochSeconds, type Itinerary, routeMetresAt } from '@halfsh
  * @example
  * plannedMetres(itinerary, 1, itinerary.points[0].firstCarAt) // 0
  */
-export function plannedMetres(itinerary: Itinerary, startPosition: number, now: EpochSeconds): number | null {
+export function plannedMetres(
+  itinerary: Itinerary,
+  startPosition: StartPosition,
+  now: EpochSeconds,
+): number | null {
   const after = itinerary.points.findIndex((_, index) => dueAt(itinerary, index, startPosition) > now);
   if (after <= 0) return null;
   const from = dueAt(itinerary, after - 1, startPosition);

@@ -4,6 +4,7 @@ import {
   formatClock,
   type Itinerary,
   type ServiceWindow,
+  type StartPosition,
 } from '@halfshaft/itinerary';
 
 /** One service as one car meets it by plan. */
@@ -20,7 +21,7 @@ export interface ServiceMoment {
 export function serviceMoments(
   itinerary: Itinerary,
   services: readonly ServiceWindow[],
-  startPosition: number,
+  startPosition: StartPosition,
 ): ServiceMoment[] {
   return services.map((service) => {
     const inAt = dueAt(itinerary, service.inIndex, startPosition);

@@ -6,9 +6,10 @@ export function carOfEntry({ body }: LogEntry): EntryId | null {
     case 'snagRaised':
     case 'stageConfirmed':
     case 'timeRecorded':
+    case 'factRecorded':
       return body.entryId;
     case 'undone': {
-      const [first] = [...body.snags, ...body.stages, ...(body.times ?? [])];
+      const [first] = [...body.snags, ...body.stages, ...(body.times ?? []), ...(body.facts ?? [])];
       return body.tasks[0]?.ref.entryId ?? first?.entryId ?? null;
     }
     default:

@@ -6,6 +6,7 @@ import {
   type Point,
   routeMetresAt,
   type ServiceWindow,
+  type StartPosition,
 } from '@halfshaft/itinerary';
 import { Table, type TableColumn } from '@/components/table';
 
@@ -26,7 +27,7 @@ const COLUMNS: readonly TableColumn<ListedPoint>[] = [
 export interface RouteListProps {
   itinerary: Itinerary;
   services: readonly ServiceWindow[];
-  startPosition: number;
+  startPosition: StartPosition;
 }
 
 /** The strip in words: every point with its clock and distance. */

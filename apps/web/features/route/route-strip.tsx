@@ -1,6 +1,12 @@
 'use client';
 
-import { formatKilometres, type Itinerary, routeMetresAt, type ServiceWindow } from '@halfshaft/itinerary';
+import {
+  formatKilometres,
+  type Itinerary,
+  routeMetresAt,
+  type ServiceWindow,
+  type StartPosition,
+} from '@halfshaft/itinerary';
 import { Disclosure } from '@/components/disclosure';
 import { useElementWidth } from '@/lib/use-element-width';
 import { useSlideTo } from '@/lib/use-slide-to';
@@ -21,7 +27,7 @@ export interface RouteStripProps {
   services: readonly ServiceWindow[];
   /** Jobs drawn under the line. */
   rows?: readonly WearRow[];
-  startPosition?: number;
+  startPosition?: StartPosition;
   /** Where the car is, in metres from the start; left away when it is not known. */
   hereMetres?: number | null;
 }
@@ -89,7 +95,7 @@ interface StripWithRowsProps {
   heading?: string;
   layout: StripLayout;
   itinerary: Itinerary;
-  startPosition: number;
+  startPosition: StartPosition;
   hereMetres: number | null;
   label: string;
   rows: readonly WearRow[];

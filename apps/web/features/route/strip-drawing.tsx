@@ -1,4 +1,4 @@
-import { dueAt, formatClock, type Itinerary } from '@halfshaft/itinerary';
+import { dueAt, formatClock, type Itinerary, type StartPosition } from '@halfshaft/itinerary';
 import styles from './strip-drawing.module.css';
 import type { StripGap, StripLayout } from './strip-layout';
 
@@ -12,7 +12,7 @@ export interface StripDrawingProps {
   layout: StripLayout;
   itinerary: Itinerary;
   /** Clocks are those of the car in this place of the start order. */
-  startPosition: number;
+  startPosition: StartPosition;
   /** Read instead of the drawing. */
   label: string;
   /** Where the car is; null leaves the mark away. */
@@ -74,7 +74,7 @@ export function StripDrawing({ layout, itinerary, startPosition, label, hereMetr
   );
 }
 
-function clockAt(itinerary: Itinerary, pointIndex: number, startPosition: number): string {
+function clockAt(itinerary: Itinerary, pointIndex: number, startPosition: StartPosition): string {
   return formatClock(dueAt(itinerary, pointIndex, startPosition), itinerary.timeZone);
 }
 

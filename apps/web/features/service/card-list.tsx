@@ -1,4 +1,4 @@
-import { reasonInWords } from '@halfshaft/lifing';
+import { combinedReasonInWords, type ReasonNames } from '@halfshaft/lifing';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { StateMark } from '../task/state-mark';
 import { nameOf } from '../work/names';
@@ -42,8 +42,8 @@ function CardLine({ each, work, visit }: { each: JudgedCard; work: LoadedWork; v
         <StateMark state={judged.verdict} words={card.kind === 'round' ? `Round: ${card.name}` : card.name} />
       </h3>
       <p className={styles.facts}>{cardFacts(card)}</p>
-      {judged.reasons.map((reason) => (
-        <p key={`${reason.code}${reason.counter}`}>{capital(reasonInWords(reason, names))}.</p>
+      {reasonsInWords(judged, names).map((sentence) => (
+        <p key={sentence}>{sentence}.</p>
       ))}
       {judged.overdue ? <p className={styles.statement}>Overdue.</p> : null}
       {card.caution ? (
@@ -68,6 +68,15 @@ function cardFacts({ seconds, people, place, needsSignature }: JudgedCard['card'
   const parts = [people > 1 ? `${minutes} × ${people} people` : minutes, CAR_PLACE_NAMES[place]];
   return [...parts, needsSignature ? 'a second person signs' : ''].filter(Boolean).join(' · ');
 }
+
+/** What a card's limits say is dropped where something that happened asks for it now and they say it could wait. */
+function reasonsInWords({ verdict, reasons }: JudgedCard['judged'], names: ReasonNames): string[] {
+  const isCalled = verdict !== 'leave' && reasons.some(({ source }) => source === 'trigger');
+  const told = reasons.filter(({ reason }) => !isCalled || !SAYS_IT_CAN_WAIT.has(reason.code));
+  return [...new Set(told.map((reason) => capital(combinedReasonInWords(reason, names))))];
+}
+
+const SAYS_IT_CAN_WAIT: ReadonlySet<string> = new Set(['reaches', 'lasts']);
 
 function capital(sentence: string): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);

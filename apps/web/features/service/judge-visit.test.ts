@@ -92,6 +92,65 @@ describe('judgeVisit', () => {
   });
 });
 
+describe('judgeVisit, with what happened', () => {
+  const LOOK = '00000000-0000-4000-8000-00000000001d';
+  const never = [{ counter: 'events' as const, every: 100, tolerance: 0 }];
+  const look = cardOf(LOOK, { starterId: 'starter:after-a-hard-landing', intervals: never });
+  const called = replicaOf(MIA, { entries: [entryOf({ cards: [cardOf(OIL), look] })] });
+  const landed: EntryBody = {
+    kind: 'factRecorded',
+    factId: 'landed',
+    entryId: CAR,
+    at: { kind: 'road', afterStageId: 'SS1' },
+    fact: { kind: 'incident', code: 'hardLanding', place: null, words: '' },
+  };
+  const lookAt = (letter: string, ...bodies: EntryBody[]) => {
+    const visit = findVisit(called, CAR, letter);
+    const each = visit && judgeVisit(called, stateOf(...bodies), visit).find(({ card }) => card.id === LOOK);
+    if (!each) throw new Error('The card is not judged.');
+    const words = each.judged.reasons.flatMap(({ source, reason }) =>
+      source === 'trigger' ? [reason.words] : [],
+    );
+    return { verdict: each.judged.verdict, overdue: each.judged.overdue, task: each.task.state, words };
+  };
+  const wire = {
+    lookId: null,
+    position: null,
+    grade: 'temporaryRepair' as const,
+    words: 'strap on the guard',
+  };
+
+  it('makes a card due that no limit brings up, with the reason, until it is done', () => {
+    expect(lookAt('A')).toMatchObject({ verdict: 'leave', words: [] });
+    expect(lookAt('A', landed)).toMatchObject({
+      verdict: 'doNow',
+      overdue: false,
+      words: ['hard landing on SS1'],
+    });
+    expect(lookAt('B', landed)).toMatchObject({ verdict: 'doNow', overdue: true });
+    expect(lookAt('B', landed, done(LOOK, 'A'))).toMatchObject({ verdict: 'leave', words: [] });
+  });
+
+  it('keeps it in its place when it is done here', () => {
+    expect(lookAt('A', landed, done(LOOK, 'A'))).toMatchObject({ verdict: 'doNow', task: 'done' });
+  });
+
+  it('asks for a look at a temporary repair at every service until it is made good', () => {
+    const closed = { ...done(LOOK, 'A'), findings: [wire] } as EntryBody;
+    expect(lookAt('B', landed, closed)).toMatchObject({
+      verdict: 'doNow',
+      words: ['temporary repair at Service A: strap on the guard'],
+    });
+    const madeGood: EntryBody = {
+      ...landed,
+      factId: 'good',
+      at: { kind: 'service', serviceId: 'A' },
+      fact: { kind: 'madeGood', of: taskIdOf(taskAt(LOOK)), words: '' },
+    };
+    expect(lookAt('B', landed, closed, madeGood)).toMatchObject({ verdict: 'leave', words: [] });
+  });
+});
+
 describe('wearRowsOf', () => {
   it('draws do now and if time from when it was last done to where the limit is passed', () => {
     const visit = visitAt('B');

@@ -1,6 +1,6 @@
 'use client';
 
-import { routeMetresAt } from '@halfshaft/itinerary';
+import { positionsOf, routeMetresAt } from '@halfshaft/itinerary';
 import { useMemo } from 'react';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
@@ -8,6 +8,7 @@ import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
+import { RepairSheet } from '../bay/repair-sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
 import { bayAddress } from '../events/addresses';
@@ -17,6 +18,7 @@ import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
 import { WorkTrouble } from '../work/work-trouble';
 import { CardList } from './card-list';
+import { CrewSheet } from './crew-sheet';
 import { FitSheet } from './fit-sheet';
 import { judgeVisit } from './judge-visit';
 import { OtherServices } from './other-services';
@@ -72,6 +74,8 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
       <Sheet title="Snags">
         <SnagList snags={snagsOfCar(state, entryId, service.id)} work={work} />
       </Sheet>
+      <RepairSheet work={work} visit={visit} by={replica.me.personId} />
+      <CrewSheet work={work} visit={visit} />
       <Sheet title="Leave">
         <Disclosure
           printOpen
@@ -84,7 +88,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         <RouteStrip
           itinerary={replica.itinerary}
           services={visit.services}
-          startPosition={entry.startPosition}
+          startPosition={positionsOf(entry)}
           hereMetres={routeMetresAt(replica.itinerary, service.inIndex)}
           rows={wearRowsOf(replica.itinerary, visit, cards, reasonNamesOf(replica, visit.inAt))}
         />

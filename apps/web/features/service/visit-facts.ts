@@ -1,5 +1,5 @@
 import type { EventReplica } from '@halfshaft/contract';
-import { formatClock, formatDay } from '@halfshaft/itinerary';
+import { formatClock, formatDay, positionIn, positionsOf } from '@halfshaft/itinerary';
 import type { VisitTimes } from '../control/visit-times';
 import { serviceNameOf } from '../work/names';
 import type { Visit } from './visit';
@@ -13,6 +13,11 @@ export function visitTitle(replica: EventReplica, { service }: Visit): string {
   return `${serviceNameOf(replica, service.id).replace(/ (\S+)$/, '\u00a0$1')} · ${minutes}\u00a0min`;
 }
 
+/** The order may be set anew at a regroup: the section the car comes in from. */
+function sectionAt({ itinerary }: EventReplica, { service }: Visit): number {
+  return itinerary.points[service.inIndex]?.section ?? 1;
+}
+
 /** The ruled line under the title. */
 export function visitFacts(replica: EventReplica, visit: Visit, times: VisitTimes): string[] {
   const { timeZone } = replica.itinerary;
@@ -23,7 +28,7 @@ export function visitFacts(replica: EventReplica, visit: Visit, times: VisitTime
     formatDay(inAt, timeZone),
     `${recordedIn ? 'in' : 'planned in'} ${clock(inAt)} at ${service.inControl}`,
     `${recordedOut || recordedIn ? 'out' : 'planned out'} ${clock(outAt)} at ${service.outControl}`,
-    `start position ${entry.startPosition}`,
+    `start position ${positionIn(positionsOf(entry), sectionAt(replica, visit))}`,
     entry.people === 1 ? '1 person' : `${entry.people} people`,
   ];
 }

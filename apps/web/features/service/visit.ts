@@ -1,5 +1,5 @@
 import type { EntryReplica, EventReplica } from '@halfshaft/contract';
-import { dueAt, type EpochSeconds, type ServiceWindow, servicesOf } from '@halfshaft/itinerary';
+import { dueAt, type EpochSeconds, positionsOf, type ServiceWindow, servicesOf } from '@halfshaft/itinerary';
 import { findEntry } from '../work/task-rules';
 
 /** One service of one car. */
@@ -29,8 +29,8 @@ export function findVisit(
     services,
     service,
     serviceIndex,
-    inAt: dueAt(replica.itinerary, service.inIndex, entry.startPosition),
-    outAt: dueAt(replica.itinerary, service.outIndex, entry.startPosition),
+    inAt: dueAt(replica.itinerary, service.inIndex, positionsOf(entry)),
+    outAt: dueAt(replica.itinerary, service.outIndex, positionsOf(entry)),
   };
 }
 
@@ -42,7 +42,7 @@ export function serviceNow(
 ): ServiceWindow | null {
   const services = servicesOf(replica.itinerary);
   const open = services.find(
-    (service) => dueAt(replica.itinerary, service.outIndex, entry.startPosition) >= now,
+    (service) => dueAt(replica.itinerary, service.outIndex, positionsOf(entry)) >= now,
   );
   return open ?? services.at(-1) ?? null;
 }

@@ -1,5 +1,5 @@
 import { type Itinerary, routeMetresAt } from '@halfshaft/itinerary';
-import { type ReasonNames, reasonInWords, type VerdictReason } from '@halfshaft/lifing';
+import { combinedReasonInWords, type ReasonNames, type VerdictReason } from '@halfshaft/lifing';
 import type { WearRow } from '../route/wear-bar';
 import type { JudgedCard } from './judge-visit';
 import type { Visit } from './visit';
@@ -22,7 +22,8 @@ function rowOf(
   { card, judged, lastDone }: JudgedCard,
   names: ReasonNames,
 ): WearRow {
-  const reason = judged.reasons.find((each) => each.code !== 'notHere');
+  const first = judged.reasons.find((each) => each.reason.code !== 'notHere');
+  const reason = judged.reasons.flatMap(intervalReason)[0];
   const doneAt = lastDone?.pointIndex ?? null;
   const fromMetres = doneAt === null ? 0 : routeMetresAt(itinerary, doneAt);
   return {
@@ -32,8 +33,13 @@ function rowOf(
     toMetres: metresOfNext(itinerary, visit, reason),
     limitMetres: limitMetres(reason, fromMetres),
     verdict: judged.verdict,
-    ...(reason ? { note: reasonInWords(reason, names) } : {}),
+    ...(first ? { note: combinedReasonInWords(first, names) } : {}),
   };
+}
+
+/** A bar is drawn by the card's own limit; what happened has no place on the route to come. */
+function intervalReason({ source, reason }: JudgedCard['judged']['reasons'][number]): VerdictReason[] {
+  return source === 'interval' && reason.code !== 'notHere' ? [reason] : [];
 }
 
 /** Where the card must last to: the next service where it can be done, or the end of the event. */

@@ -1,4 +1,11 @@
-import { type EntryNames, entryInWords, type LogEntry, type Snag } from '@halfshaft/worklog';
+import {
+  type CarFact,
+  type EntryNames,
+  entryInWords,
+  type LogEntry,
+  type RecordedFact,
+  type Snag,
+} from '@halfshaft/worklog';
 import { placeInWords } from './place-in-words';
 
 /** An entry as a sentence, with places called as the car plan calls them. */
@@ -8,7 +15,14 @@ export function sentenceOf(entry: LogEntry, names: EntryNames): string {
 
 function withPlaceWords(body: LogEntry['body']): LogEntry['body'] {
   if (body.kind === 'snagRaised') return { ...body, place: placeInWords(body.place) };
+  if (body.kind === 'factRecorded') return { ...body, fact: withPlaceName(body.fact) };
   if (body.kind !== 'undone') return body;
   const named = (snag: Snag): Snag => ({ ...snag, place: placeInWords(snag.place) });
-  return { ...body, snags: body.snags.map(named) };
+  const placed = (row: RecordedFact): RecordedFact => ({ ...row, fact: withPlaceName(row.fact) });
+  return { ...body, snags: body.snags.map(named), facts: (body.facts ?? []).map(placed) };
+}
+
+function withPlaceName(fact: CarFact): CarFact {
+  if (fact.kind !== 'incident' || fact.place === null) return fact;
+  return { ...fact, place: placeInWords(fact.place) };
 }

@@ -37,6 +37,7 @@ export function cardOf(id: string, more: Partial<JobCard> = {}): JobCard {
     id,
     name: id === NUTS ? 'Wheel nuts' : 'Engine oil',
     kind: 'job',
+    starterId: null,
     place: 'wholeCar',
     intervals: [{ counter: 'services', every: 1, tolerance: 0 }],
     dateLimit: null,
@@ -86,7 +87,17 @@ export const SMALL_ITINERARY: Itinerary = {
 export function entryOf(more: Partial<EntryReplica> = {}): EntryReplica {
   const car = { carId: 'car', name: 'Blue one', drive: 'four' as const, surface: 'gravel' as const };
   const cards = [cardOf(NUTS, { needsSignature: true }), cardOf(OIL, { people: 1, seconds: 120 })];
-  return { entryId: CAR, car, carNumber: '14', startPosition: 1, people: 2, cards, carried: {}, ...more };
+  return {
+    entryId: CAR,
+    car,
+    carNumber: '14',
+    startPosition: 1,
+    positionsBySection: {},
+    people: 2,
+    cards,
+    carried: {},
+    ...more,
+  };
 }
 
 export function replicaOf(me: string = MIA, more: Partial<EventReplica> = {}): EventReplica {

@@ -33,6 +33,7 @@ export function entryNamesOf(replica: EventReplica, state: WorkState): EntryName
   return {
     person: (id) => nameOf(replica, id),
     task: (ref) => taskName(ref, cards, state),
+    card: (id) => cards.get(id)?.name ?? 'a job no longer on the list',
     service: (id) => serviceNameOf(replica, id),
     stage: (id) => id,
     control: (id) => id,

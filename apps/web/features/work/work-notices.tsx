@@ -18,6 +18,7 @@ const ASKED: Record<ActionKind, string> = {
   raiseSnag: 'Snag',
   confirmStage: 'Stage',
   recordTime: 'Time at the control',
+  recordFact: 'What happened to the car',
   undo: 'Undo',
 };
 

@@ -80,9 +80,9 @@ export const anyCard: fc.Arbitrary<TableCard> = fc
     }),
   );
 
-/** The same card as a table gives it back: without its id, looks and readings numbered. */
-export function numbered(card: TableCard & { id?: string }): TableCard {
-  const { id: _id, ...body } = card;
+/** The same card as a table gives it back: without its ids, looks and readings numbered. */
+export function numbered(card: TableCard & { id?: string; starterId?: string | null }): TableCard {
+  const { id: _id, starterId: _starterId, ...body } = card;
   return {
     ...body,
     looks: card.looks.map((look, index) => ({ ...look, id: `look-${index + 1}` })),

@@ -5,7 +5,7 @@ import type { TableCard } from './model';
 /** What becomes of a car's cards when a table takes their place. */
 export interface MatchedCards {
   /** In the order of the table; `id` is null for a new card. */
-  cards: { id: string | null; card: TableCard }[];
+  cards: { id: string | null; card: Omit<JobCard, 'id'> }[];
   /** Of the car's cards, those that the table does not name. */
   removed: JobCard[];
 }
@@ -23,14 +23,17 @@ export function matchCards(before: readonly JobCard[], table: readonly TableCard
   const cards = table.map((card) => {
     const at = free.findIndex((each) => foldWords(each.name) === foldWords(card.name));
     const [same] = at === -1 ? [] : free.splice(at, 1);
-    return same ? { id: same.id, card: withIdsOf(same, card) } : { id: null, card };
+    return same
+      ? { id: same.id, card: withIdsOf(same, card) }
+      : { id: null, card: { ...card, starterId: null } };
   });
   return { cards, removed: free };
 }
 
-function withIdsOf(before: JobCard, card: TableCard): TableCard {
+function withIdsOf(before: JobCard, card: TableCard): Omit<JobCard, 'id'> {
   return {
     ...card,
+    starterId: before.starterId,
     looks: keepIds<Look>(before.looks, card.looks, (look) => look.words),
     readings: keepIds<ReadingSpec>(before.readings, card.readings, (reading) => reading.name),
   };

@@ -1,7 +1,10 @@
 import type { JobCard } from '../job-card';
 
-/** A card as a table holds it: ids are given when it is saved. */
-export type TableCard = Omit<JobCard, 'id'>;
+/**
+ * A card as a table holds it: ids are given when it is saved. Which starter card it began as has no column, since it means
+ * nothing to who edits the table; `matchCards` keeps it by the card's name.
+ */
+export type TableCard = Omit<JobCard, 'id' | 'starterId'>;
 
 /** The columns, by what they hold. */
 export type CardField =

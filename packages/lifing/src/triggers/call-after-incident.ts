@@ -1,22 +1,10 @@
 import { factsOf, isDoneAfter, type Placed } from './facts';
-import type { Fact, IncidentCode, Trigger } from './model';
+import { incidentInWords } from './incident-in-words';
+import type { Fact, Trigger } from './model';
 import { placeInWords } from './place-in-words';
 import type { Call, CalledQuestion } from './questions';
 
 type Incident = Extract<Fact, { kind: 'incident' }>;
-
-const IN_WORDS: Record<IncidentCode, string> = {
-  off: 'off the road',
-  contact: 'hit something',
-  hardLanding: 'hard landing',
-  ford: 'through a ford',
-  puncture: 'puncture',
-  hot: 'ran hot',
-  softPedal: 'soft brake pedal',
-  electrics: 'electrics played up',
-  fuelSmell: 'smell of fuel',
-  pullsAside: 'pulls to one side',
-};
 
 /**
  * Due from the incident until the card is done after it. A trigger that asks for several counts them within a leg:
@@ -35,7 +23,7 @@ export function callAfterIncident(
   const last = open.at(-1);
   if (first === undefined || last === undefined) return null;
   const where = placeInWords(question, last.fact.pointIndex);
-  const words = IN_WORDS[last.fact.code];
+  const words = incidentInWords(last.fact.code);
   return {
     code: 'incident',
     pointIndex: last.fact.pointIndex,

@@ -1,3 +1,4 @@
+import type { RecordedFact } from '../car-fact';
 import type { ActionId, Doer, PersonId, Snag } from '../model';
 import { stageKeyOf } from '../stage-key-of';
 import type { ActionRecord, WorkState } from '../state';
@@ -31,6 +32,7 @@ export function ruleOnUndo(state: WorkState, actionId: ActionId, doer: Doer): Ru
             controlId,
             before,
           })),
+          facts: factsBefore(state, record),
         },
       },
     ],
@@ -44,6 +46,7 @@ function whoChangedSince(state: WorkState, record: ActionRecord): PersonId | nul
     ...record.snags.map(({ snagId, seq }) => ({ seq, now: state.snags.get(snagId) })),
     ...record.stages.map((stage) => ({ seq: stage.seq, now: state.stages.get(stageKeyOf(stage)) })),
     ...(record.times ?? []).map((time) => ({ seq: time.seq, now: state.times.get(timeKeyOf(time)) })),
+    ...(record.facts ?? []).map(({ factId, seq }) => ({ seq, now: state.facts.get(factId) })),
   ];
   const changed = parts.find(({ seq, now }) => now?.changedSeq !== seq);
   return changed ? (changed.now?.changedBy ?? record.by) : null;
@@ -54,5 +57,13 @@ function snagsBefore(state: WorkState, record: ActionRecord): Snag[] {
     if (before) return [before];
     const raised = state.snags.get(snagId);
     return raised ? [{ ...raised, withdrawn: true }] : [];
+  });
+}
+
+function factsBefore(state: WorkState, record: ActionRecord): RecordedFact[] {
+  return (record.facts ?? []).flatMap(({ factId, before }) => {
+    if (before) return [before];
+    const recorded = state.facts.get(factId);
+    return recorded ? [{ ...recorded, withdrawn: true }] : [];
   });
 }

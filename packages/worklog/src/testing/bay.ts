@@ -53,6 +53,16 @@ export const TIME = {
   args: { entryId: 'car7', controlId: 'TC4A', writtenAt: 47_160, heldMinutes: 0 },
 } as const satisfies ActionBody;
 
+export const FACT = {
+  kind: 'recordFact',
+  args: {
+    factId: 'landed',
+    entryId: 'car7',
+    at: { kind: 'road', afterStageId: 'SS3' },
+    fact: { kind: 'incident', code: 'hardLanding', place: 'FL', words: 'bang over the crest' },
+  },
+} as const satisfies ActionBody;
+
 export function rulesOf(more: Partial<TaskRules> = {}): TaskRules {
   return { needsSignature: false, requiredReadings: [], reopens: [], serviceStands: true, ...more };
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { ActionBody, Doer, TaskRef, TaskRules } from '../model';
 import { taskIdOf } from '../task-id-of';
-import { LEAK, NUTS, PAD_FL, rulesOf, SNAG, STAGE, TIME, WHEEL } from './bay';
+import { FACT, LEAK, NUTS, PAD_FL, rulesOf, SNAG, STAGE, TIME, WHEEL } from './bay';
 import { doerOf, JO, KAI, MIA } from './people';
 
 /** One thing somebody asks for: what, who, and what the caller knows of the task. */
@@ -75,6 +75,13 @@ function bodyOf(step: number): fc.Arbitrary<ActionBody> {
       arbitrary: fc
         .integer({ min: 0, max: 9 })
         .map((minutes) => ({ ...TIME, args: { ...TIME.args, writtenAt: 47_160 + minutes * 60 } })),
+    },
+    {
+      weight: 2,
+      arbitrary: fc.constantFrom('landed', 'hit').map((factId) => ({
+        ...FACT,
+        args: { ...FACT.args, factId, fact: { ...FACT.args.fact, words: `fact of a${step}` } },
+      })),
     },
     {
       weight: 4,

@@ -86,5 +86,6 @@ export async function removeCardRow(tx: TeamTx, cardId: string, now: number): Pr
 }
 
 export function toCard(row: { id: string; body: unknown }): JobCard {
-  return { ...(row.body as CardBody), id: row.id };
+  // Cards saved before triggers have no word of where they came from.
+  return { starterId: null, ...(row.body as Omit<CardBody, 'starterId'>), id: row.id };
 }

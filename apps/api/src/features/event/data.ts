@@ -33,6 +33,7 @@ export interface EntryRow {
   carId: string;
   carNumber: string;
   startPosition: number;
+  positionsBySection: Record<string, number>;
   people: number;
   carried: CarriedWear;
 }
@@ -184,7 +185,7 @@ export async function findTaken(
 }
 
 export async function createEntryRow(tx: TeamTx, entry: EntryRow, now: number): Promise<void> {
-  const { entryId, eventId, carId, carNumber, startPosition, people, carried } = entry;
+  const { entryId, eventId, carId, carNumber, startPosition, positionsBySection, people, carried } = entry;
   await tx.db.entry.create({
     data: {
       teamId: tx.teamId,
@@ -193,6 +194,7 @@ export async function createEntryRow(tx: TeamTx, entry: EntryRow, now: number): 
       carId,
       carNumber,
       startPosition,
+      positionsBySection,
       people,
       carried,
       createdAt: toDate(now),
@@ -203,7 +205,7 @@ export async function createEntryRow(tx: TeamTx, entry: EntryRow, now: number): 
 export async function updateEntryRow(
   tx: TeamTx,
   entryId: string,
-  fields: { carNumber: string; startPosition: number; people: number },
+  fields: Pick<EntryRow, 'carNumber' | 'startPosition' | 'positionsBySection' | 'people'>,
 ): Promise<void> {
   await tx.db.entry.update({ where: { teamId_id: { teamId: tx.teamId, id: entryId } }, data: fields });
 }
@@ -259,9 +261,17 @@ export function toItineraryText(source: unknown): ItineraryText {
   return { ...SAVED_WITHOUT, ...(source as Omit<ItineraryText, 'printedFor'>) };
 }
 
-function toEntry(row: Omit<EntryRow, 'entryId' | 'carried'> & { id: string; carried: unknown }): EntryRow {
-  const { id, eventId, carId, carNumber, startPosition, people, carried } = row;
-  return { entryId: id, eventId, carId, carNumber, startPosition, people, carried: carried as CarriedWear };
+type StoredEntry = Omit<EntryRow, 'entryId' | 'positionsBySection' | 'carried'> & {
+  id: string;
+  positionsBySection: unknown;
+  carried: unknown;
+};
+
+function toEntry(row: StoredEntry): EntryRow {
+  const { id, eventId, carId, carNumber, startPosition, people } = row;
+  const positionsBySection = row.positionsBySection as EntryRow['positionsBySection'];
+  const carried = row.carried as CarriedWear;
+  return { entryId: id, eventId, carId, carNumber, startPosition, positionsBySection, people, carried };
 }
 
 function toDay(date: Date): string {

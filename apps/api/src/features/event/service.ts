@@ -152,7 +152,7 @@ export async function enterNewCar(tx: TeamTx, entry: NewEntry, now: number): Pro
   const entryId = randomUUID();
   const event = await findEvent(tx, entry.eventId);
   const carried = event ? await wearBroughtAlong(tx, entry.carId, event.startsOn) : {};
-  await createEntryRow(tx, { entryId, ...entry, carried }, now);
+  await createEntryRow(tx, { entryId, ...entry, positionsBySection: {}, carried }, now);
   return entryId;
 }
 
@@ -172,11 +172,12 @@ async function wearBroughtAlong(tx: TeamTx, carId: string, startsOn: string): Pr
 
 export async function updateEntry(tx: MemberTx, input: z.infer<typeof updateEntryInput>): Promise<void> {
   if (!mayManage(tx.member)) throw notAllowed('a manager');
-  const { entryId, carNumber, startPosition, people } = input;
+  const { entryId, carNumber, startPosition, positionsBySection, people } = input;
   const entry = await findEntry(tx, entryId);
   if (!entry) throw unknown();
   await refuseTaken(tx, { eventId: entry.eventId, carId: null, startPosition }, entryId);
-  await updateEntryRow(tx, entryId, { carNumber, startPosition, people });
+  const later = positionsBySection ?? entry.positionsBySection;
+  await updateEntryRow(tx, entryId, { carNumber, startPosition, positionsBySection: later, people });
 }
 
 async function refuseTaken(
@@ -207,15 +208,18 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     itineraryNumber: version.number,
     itineraryText: version.text,
     penaltyRules: await findPenaltyRules(tx, eventId),
-    entries: entries.map(({ entryId, car, carNumber, startPosition, people, cards, carried }) => ({
-      entryId,
-      car,
-      carNumber,
-      startPosition,
-      people,
-      cards,
-      carried,
-    })),
+    entries: entries.map(
+      ({ entryId, car, carNumber, startPosition, positionsBySection, people, cards, carried }) => ({
+        entryId,
+        car,
+        carNumber,
+        startPosition,
+        positionsBySection,
+        people,
+        cards,
+        carried,
+      }),
+    ),
     people: await listPeople(tx),
     me: { personId: tx.member.personId, role: tx.member.role },
     lastSeq: await readLastSeq(tx, eventId),

@@ -14,6 +14,7 @@ const FACTS: Facts = {
   carOf: new Map([[ENTRY, CAR]]),
   cards: new Map([[CARD, { carId: CAR, needsSignature: true, readings: [pads(), level()] }]]),
   snagsElsewhere: new Set([OTHER]),
+  factsElsewhere: new Set([OTHER]),
   records: new Map(),
   services: new Set(['A', 'B']),
   stages: new Set(['SS1']),
@@ -86,8 +87,73 @@ describe('idsIn', () => {
       entries: [ENTRY, ENTRY, ENTRY],
       cards: [CARD],
       snags: [SNAG],
+      facts: [],
       undone: [CAR],
     });
+  });
+});
+
+const recordFact = (fact: object, more: object = {}) =>
+  shaped('recordFact', {
+    factId: SNAG,
+    entryId: ENTRY,
+    at: { kind: 'road', afterStageId: 'SS1' },
+    fact,
+    ...more,
+  });
+const incident = { kind: 'incident', code: 'hardLanding', place: null, words: '' };
+const fitted = (cardId: string) => ({ kind: 'fitted', cardId, position: null, words: '' });
+const madeGood = (of: string) => ({ kind: 'madeGood', of, words: '' });
+
+describe('a fact of the car', () => {
+  const codeOf = (action: ReturnType<typeof shaped>, slice: WorkState = emptyState) =>
+    refusalOf(FACTS, slice, action)?.code ?? null;
+  const known = {
+    ...{ id: SNAG, entryId: ENTRY, serviceId: null, place: 'RR', words: 'oil', urgent: false },
+    ...{ raisedBy: 'mia', withdrawn: false, changedSeq: 1, changedBy: 'mia' },
+  };
+  const withSnag = { ...emptyState, snags: new Map([[SNAG, known]]) };
+
+  it('names the card and the task it speaks of', () => {
+    const actions = [recordFact(fitted(CARD)), recordFact(madeGood(`${ENTRY}~A~card~${OTHER}`))];
+    expect(idsIn(actions)).toMatchObject({ cards: [OTHER, CARD], facts: [SNAG, SNAG] });
+  });
+
+  it('passes when it is of a car, a card and a job of this team and event', () => {
+    expect(codeOf(recordFact(incident))).toBeNull();
+    expect(codeOf(recordFact(incident, { at: { kind: 'service', serviceId: 'Z' } }))).toBeNull();
+    expect(codeOf(recordFact(fitted(CARD)))).toBeNull();
+    expect(codeOf(recordFact(madeGood(`${ENTRY}~A~card~${CARD}`)))).toBeNull();
+    expect(codeOf(recordFact(madeGood(`${ENTRY}~A~snag~${SNAG}`)), withSnag)).toBeNull();
+  });
+
+  it('is refused by name when it is not', () => {
+    expect(codeOf(recordFact(incident, { entryId: OTHER }))).toBe('unknownEntry');
+    expect(codeOf(recordFact(incident, { factId: OTHER }))).toBe('unknownEntry');
+    expect(codeOf(recordFact(fitted(OTHER)))).toBe('unknownTask');
+    expect(codeOf(recordFact(madeGood(`${ENTRY}~A~card~${OTHER}`)))).toBe('unknownTask');
+    expect(codeOf(recordFact(madeGood(`${OTHER}~A~card~${CARD}`)))).toBe('unknownTask');
+    expect(codeOf(recordFact(madeGood(`${ENTRY}~A~snag~${SNAG}`)))).toBe('unknownTask');
+  });
+
+  it('has a bound on every text and number', () => {
+    const tyre = { kind: 'tyre', tyreId: 't', mark: '12', compound: '', place: 'FL' };
+    const read = { treadTenths: 300, coldMillibar: 6000, hotMillibar: null };
+    expect(codeOf(recordFact({ ...tyre, ...read }))).toBeNull();
+    const wrong = [
+      { ...tyre, ...read, treadTenths: 301 },
+      { ...tyre, ...read, coldMillibar: 6001 },
+      { ...tyre, ...read, hotMillibar: 1.5 },
+      { ...tyre, ...read, place: 'roof' },
+      { ...incident, words: 'x'.repeat(301) },
+      { ...incident, code: 'flewAway' },
+      madeGood('not a job'),
+      madeGood(`${ENTRY}~A~card~nuts`),
+    ];
+    for (const fact of wrong) {
+      const args = { factId: SNAG, entryId: ENTRY, at: { kind: 'road', afterStageId: null }, fact };
+      expect(shapeAction(pushed('recordFact', args))).toMatchObject({ ok: false, code: 'malformed' });
+    }
   });
 });
 

@@ -2,9 +2,11 @@ import { actionArgs } from '@halfshaft/contract';
 import { servicesOf } from '@halfshaft/itinerary';
 import {
   type Action,
+  type ArgsOf,
   type PushedAction,
   type TaskRef,
   type TaskRules,
+  taskRefOf,
   upgradeAction,
   type WorkState,
 } from '@halfshaft/worklog';
@@ -26,6 +28,7 @@ export interface Facts extends Omit<Known, 'itinerary'> {
   controls: ReadonlySet<string>;
 }
 
+const NOT_ENTERED = 'That car is not entered in this event. Choose the car again.';
 const GONE = 'That job is not on the list of this event. Look at the list again.';
 
 /** Looks at version, kind and arguments; what the ids in it stand for is `refusalOf`'s to say. */
@@ -42,15 +45,25 @@ export function shapeAction(pushed: PushedAction): ShapedAction {
 
 /** Every id in these actions that must be looked up. */
 export function idsIn(actions: readonly Action[]): MentionedIds {
-  const tasks = actions.flatMap((action) => ('task' in action.args ? [action.args.task] : []));
+  const tasks = actions.flatMap(tasksIn);
+  const recorded = actions.flatMap((action) => (action.kind === 'recordFact' ? [action.args] : []));
+  const fitted = recorded.flatMap(({ fact }) => (fact.kind === 'fitted' ? [fact.cardId] : []));
   const entryIds = actions.flatMap((action) => ('entryId' in action.args ? [action.args.entryId] : []));
   return {
     people: actions.map((action) => action.by),
     entries: [...entryIds, ...tasks.map((task) => task.entryId)],
-    cards: tasks.flatMap(({ source }) => (source.kind === 'card' ? [source.cardId] : [])),
+    cards: [...tasks.flatMap(({ source }) => (source.kind === 'card' ? [source.cardId] : [])), ...fitted],
     snags: actions.flatMap((action) => (action.kind === 'raiseSnag' ? [action.args.snagId] : [])),
+    facts: recorded.map(({ factId }) => factId),
     undone: actions.flatMap((action) => (action.kind === 'undo' ? [action.args.actionId] : [])),
   };
+}
+
+/** The task an action is about, and the one a fact speaks of. */
+function tasksIn(action: Action): TaskRef[] {
+  if ('task' in action.args) return [action.args.task];
+  if (action.kind !== 'recordFact' || action.args.fact.kind !== 'madeGood') return [];
+  return [taskRefOf(action.args.fact.of)];
 }
 
 export function factsOf({ itinerary, ...known }: Known): Facts {
@@ -91,7 +104,7 @@ export function refusalOf(facts: Facts, slice: WorkState, action: Action): Refus
     case 'raiseSnag': {
       const { entryId, snagId } = action.args;
       if (facts.carOf.has(entryId) && !facts.snagsElsewhere.has(snagId)) return null;
-      return refused('unknownEntry', 'That car is not entered in this event. Choose the car again.');
+      return refused('unknownEntry', NOT_ENTERED);
     }
     case 'confirmStage':
       if (facts.carOf.has(action.args.entryId) && facts.stages.has(action.args.stageId)) return null;
@@ -102,9 +115,30 @@ export function refusalOf(facts: Facts, slice: WorkState, action: Action): Refus
         'unknownControl',
         'That control is not in the itinerary of this event. Choose it again.',
       );
+    case 'recordFact':
+      return refusalOfFact(facts, slice, action.args);
     default:
       return isKnownTask(facts, slice, action.args.task) ? null : refused('unknownTask', GONE);
   }
+}
+
+/**
+ * Where it belongs is not looked up: a stage or service that an amendment dropped meanwhile must not cost a fact. What
+ * it speaks of must be of this car.
+ */
+function refusalOfFact(facts: Facts, slice: WorkState, args: ArgsOf<'recordFact'>): Refused | null {
+  const carId = facts.carOf.get(args.entryId);
+  if (carId === undefined || facts.factsElsewhere.has(args.factId)) {
+    return refused('unknownEntry', NOT_ENTERED);
+  }
+  const { fact } = args;
+  if (fact.kind === 'fitted' && facts.cards.get(fact.cardId)?.carId !== carId) {
+    return refused('unknownTask', GONE);
+  }
+  if (fact.kind !== 'madeGood') return null;
+  const task = taskRefOf(fact.of);
+  const isOurs = task.entryId === args.entryId && isKnownTask(facts, slice, task);
+  return isOurs ? null : refused('unknownTask', GONE);
 }
 
 function isKnownTask(facts: Facts, slice: WorkState, { entryId, source }: TaskRef): boolean {

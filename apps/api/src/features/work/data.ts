@@ -7,6 +7,7 @@ import type {
   ActionRecord,
   ControlTime,
   LogEntry,
+  RecordedFact,
   Scope,
   Snag,
   StageConfirmation,
@@ -84,6 +85,7 @@ export interface MentionedIds {
   entries: string[];
   cards: string[];
   snags: string[];
+  facts: string[];
   /** Actions that are to be undone. */
   undone: string[];
 }
@@ -100,6 +102,8 @@ export interface Known {
   cards: ReadonlyMap<string, CardRules>;
   /** Snags that belong to another event of the team. */
   snagsElsewhere: ReadonlySet<string>;
+  /** Facts of the car that belong to another event of the team. */
+  factsElsewhere: ReadonlySet<string>;
   records: ReadonlyMap<string, ActionRecord>;
   itinerary: Itinerary | null;
 }
@@ -120,6 +124,7 @@ export async function loadKnown(
       cars: ById<string>;
       cards: ById<CardRules>;
       elsewhere: string[] | null;
+      facts: string[] | null;
       records: ById<ActionRecord>;
       itinerary: Itinerary | null;
     }[]
@@ -135,6 +140,8 @@ export async function loadKnown(
       WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.cards}::uuid[])) AS cards,
     (SELECT jsonb_agg(id) FROM snag
       WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.snags}::uuid[]) AND event_id <> ${eventId}::uuid) AS elsewhere,
+    (SELECT jsonb_agg(id) FROM car_fact
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.facts}::uuid[]) AND event_id <> ${eventId}::uuid) AS facts,
     (SELECT jsonb_object_agg(id, body) FROM applied_action
       WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.undone}::uuid[]) AND event_id = ${eventId}::uuid) AS records,
     (SELECT itinerary FROM itinerary_version
@@ -145,6 +152,7 @@ export async function loadKnown(
     carOf: toMap(row?.cars),
     cards: toMap(row?.cards),
     snagsElsewhere: new Set(row?.elsewhere),
+    factsElsewhere: new Set(row?.facts),
     records: toMap(row?.records),
     itinerary: row?.itinerary ?? null,
   };
@@ -172,6 +180,7 @@ export async function loadSlice(
   const snagIds = scopes.flatMap((scope) => scope.snagIds);
   const stageIds = scopes.flatMap((scope) => scope.stages.map(stageKeyOf));
   const timeIds = scopes.flatMap((scope) => scope.times.map(timeKeyOf));
+  const factIds = scopes.flatMap((scope) => scope.factIds);
   const actionIds = scopes.flatMap((scope) => scope.actionIds);
   const [row] = await db.$queryRaw<
     {
@@ -179,6 +188,7 @@ export async function loadSlice(
       snags: ById<Snag>;
       stages: ById<StageConfirmation>;
       times: ById<ControlTime>;
+      facts: ById<RecordedFact>;
       actions: ById<ActionRecord>;
     }[]
   >`SELECT
@@ -190,6 +200,8 @@ export async function loadSlice(
       WHERE team_id = ${teamId}::uuid AND id = ANY(${stageIds}::text[]) AND event_id = ${eventId}::uuid) AS stages,
     (SELECT jsonb_object_agg(id, body) FROM control_time
       WHERE team_id = ${teamId}::uuid AND id = ANY(${timeIds}::text[]) AND event_id = ${eventId}::uuid) AS times,
+    (SELECT jsonb_object_agg(id, body) FROM car_fact
+      WHERE team_id = ${teamId}::uuid AND id = ANY(${factIds}::uuid[]) AND event_id = ${eventId}::uuid) AS facts,
     (SELECT jsonb_object_agg(id, body) FROM applied_action
       WHERE team_id = ${teamId}::uuid AND id = ANY(${actionIds}::uuid[]) AND event_id = ${eventId}::uuid) AS actions`;
   return {
@@ -197,6 +209,7 @@ export async function loadSlice(
     snags: toMap(row?.snags),
     stages: toMap(row?.stages),
     times: toMap(row?.times),
+    facts: toMap(row?.facts),
     actions: toMap(row?.actions),
   };
 }
@@ -264,6 +277,7 @@ export async function saveChanges(tx: TeamTx, eventId: string, changes: WorkChan
     const id = { in: changes.removedTimes.map(timeKeyOf) };
     await tx.db.controlTime.deleteMany({ where: { teamId: tx.teamId, eventId, id } });
   }
+  if (changes.facts.length > 0) await saveFacts(tx, eventId, changes.facts);
   if (changes.actions.length > 0) await saveRecords(tx, eventId, changes.actions);
 }
 
@@ -304,6 +318,15 @@ async function saveTimes({ db, teamId }: TeamTx, eventId: string, times: Control
     SELECT ${teamId}::uuid, t->>'id', ${eventId}::uuid, (t->'body'->>'entryId')::uuid, t->'body'
     FROM jsonb_array_elements(${JSON.stringify(rows)}::jsonb) t
     ON CONFLICT (team_id, id) DO UPDATE SET body = EXCLUDED.body`;
+}
+
+/** One that was withdrawn may be recorded again under its id, of another car. */
+async function saveFacts({ db, teamId }: TeamTx, eventId: string, facts: RecordedFact[]): Promise<void> {
+  await db.$executeRaw`
+    INSERT INTO car_fact (team_id, id, event_id, entry_id, body)
+    SELECT ${teamId}::uuid, (f->>'factId')::uuid, ${eventId}::uuid, (f->>'entryId')::uuid, f
+    FROM jsonb_array_elements(${JSON.stringify(facts)}::jsonb) f
+    ON CONFLICT (team_id, id) DO UPDATE SET entry_id = EXCLUDED.entry_id, body = EXCLUDED.body`;
 }
 
 async function saveRecords({ db, teamId }: TeamTx, eventId: string, records: ActionRecord[]) {

@@ -1,0 +1,100 @@
+import { carPlace } from '@halfshaft/contract';
+import { INCIDENT_CODES, type IncidentCode, incidentInWords } from '@halfshaft/lifing';
+import type { FactPlace } from '@halfshaft/worklog';
+import { useState } from 'react';
+import { z } from 'zod';
+import { Button } from '@/components/button';
+import { ChoiceGroup } from '@/components/choice-group';
+import { Dialog } from '@/components/dialog';
+import { SelectField } from '@/components/select-field';
+import { TextField } from '@/components/text-field';
+import { CarPlan } from '../car-plan/car-plan';
+import { serviceNameOf } from '../work/names';
+import { newId } from '../work/new-id';
+import type { BayDialogProps } from './bay-dialog';
+import { stagesBefore } from './stages-before';
+import { useDraft } from './use-draft';
+
+const happened = z.object({
+  code: z.enum(INCIDENT_CODES).nullable(),
+  place: carPlace.nullable(),
+  words: z.string(),
+  /** A stage, or empty for here. */
+  stageId: z.string().nullable(),
+});
+const EMPTY = { code: null, place: null, words: '', stageId: null };
+const CHOICES = INCIDENT_CODES.map((code) => ({ value: code, label: capital(incidentInWords(code)) }));
+
+/** What the crew met on the road, in three taps: what, where on the car, done. It calls for the cards that look at it. */
+export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
+  const { entry, service } = visit;
+  const [draft, setDraft, clearDraft] = useDraft(`happened.${entry.entryId}`, happened, EMPTY);
+  const [asked, setAsked] = useState(false);
+  const stages = stagesBefore(work.replica, work.state, visit)
+    .map(({ stage }) => stage.id)
+    .reverse();
+  const stageId = draft.stageId ?? stages[0] ?? '';
+
+  function finish() {
+    if (draft.code === null) return setAsked(true);
+    const fact = {
+      kind: 'incident' as const,
+      code: draft.code,
+      place: draft.place,
+      words: draft.words.trim(),
+    };
+    const at: FactPlace =
+      stageId === '' ? { kind: 'service', serviceId: service.id } : { kind: 'road', afterStageId: stageId };
+    work.act('recordFact', { factId: newId(), entryId: entry.entryId, at, fact }, by);
+    clearDraft();
+    onClose();
+  }
+
+  return (
+    <Dialog
+      open
+      onClose={onClose}
+      title="Something happened"
+      closeWords="Not yet"
+      actions={
+        <Button look="main" onClick={finish}>
+          Write it down
+        </Button>
+      }
+    >
+      <ChoiceGroup
+        label="What happened?"
+        across
+        choices={CHOICES}
+        chosen={draft.code === null ? [] : [draft.code]}
+        error={asked && draft.code === null ? 'Choose what happened.' : undefined}
+        onChange={(event) => setDraft({ ...draft, code: event.target.value as IncidentCode })}
+      />
+      <CarPlan
+        label="Where on the car?"
+        chosen={draft.place}
+        onChoose={(place) => setDraft({ ...draft, place })}
+      />
+      <SelectField
+        label="When?"
+        options={[
+          ...stages.map((id) => ({ value: id, label: `On or after ${id}` })),
+          { value: '', label: `Here, at ${serviceNameOf(work.replica, service.id)}` },
+        ]}
+        value={stageId}
+        onChange={(event) => setDraft({ ...draft, stageId: event.target.value })}
+      />
+      <TextField
+        label="In a few words"
+        optional
+        maxLength={300}
+        value={draft.words}
+        onChange={(event) => setDraft({ ...draft, words: event.target.value })}
+      />
+    </Dialog>
+  );
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,40 @@
+import { useMemo } from 'react';
+import { Sheet } from '@/components/sheet';
+import { CAR_PLACE_NAMES } from '../car-plan/car-places';
+import type { LoadedWork } from '../work/work-page';
+import { crewJobsAfter } from './crew-jobs';
+import styles from './service.module.css';
+import type { Visit } from './visit';
+
+/** For the two of the crew, to take along on paper: what to look at at the first halt, and the tools it takes. */
+export function CrewSheet({ work, visit }: { work: LoadedWork; visit: Visit }) {
+  const { replica, state } = work;
+  const jobs = useMemo(() => crewJobsAfter(replica, state, visit), [replica, state, visit]);
+  if (jobs === null) return null;
+  return (
+    <Sheet title="For the crew, at the first halt">
+      {jobs.length === 0 ? <p>Nothing asks for a look on the road so far.</p> : null}
+      <ul className={styles.list}>
+        {jobs.map(({ card, why }) => (
+          <li key={card.id} className={styles.line}>
+            <h3 className={styles.name}>{card.name}</h3>
+            <p className={styles.facts}>
+              {[`${Math.ceil(card.seconds / 60)} min`, CAR_PLACE_NAMES[card.place], ...why].join(' · ')}
+            </p>
+            {card.tools.length > 0 ? <p>Take along: {card.tools.join(', ')}.</p> : null}
+            {card.instruction ? <p>{card.instruction}</p> : null}
+            {card.caution ? (
+              <p>
+                <strong>Take care: </strong>
+                {card.caution}
+              </p>
+            ) : null}
+          </li>
+        ))}
+      </ul>
+      <p className={styles.facts}>
+        Where work outside service is allowed, and what, the event’s regulations say.
+      </p>
+    </Sheet>
+  );
+}

@@ -1,0 +1,85 @@
+import { incidentInWords } from '@halfshaft/lifing';
+import type { CarFact, FactPlace, SettingAsker, TyrePlace } from './car-fact';
+import type { EntryNames } from './entry-in-words';
+import { taskRefOf } from './task-ref-of';
+
+type Names = Pick<EntryNames, 'task' | 'card' | 'service' | 'stage'>;
+
+const TYRE_PLACES: Record<TyrePlace, string> = {
+  FL: 'front left',
+  FR: 'front right',
+  RL: 'rear left',
+  RR: 'rear right',
+  spare1: 'first spare',
+  spare2: 'second spare',
+  service: 'left in the service area',
+  scrapped: 'given up',
+};
+
+const ASKED_BY: Record<SettingAsker, string> = {
+  driver: 'the driver',
+  coDriver: 'the co-driver',
+  serviceCrew: 'the service crew',
+};
+
+/**
+ * A fact of the car as words to stand after "recorded". Numbers carry their unit.
+ *
+ * @example
+ * factInWords({ kind: 'incident', code: 'hardLanding', place: 'FL', words: '' }, names) // 'hard landing (FL)'
+ */
+export function factInWords(fact: CarFact, names: Names): string {
+  switch (fact.kind) {
+    case 'incident':
+      return `${incidentInWords(fact.code)}${inBrackets(fact.place)}${because(fact.words)}`;
+    case 'fitted':
+      return `new parts for '${names.card(fact.cardId)}'${inBrackets(fact.position)}${because(fact.words)}`;
+    case 'madeGood': {
+      const ref = taskRefOf(fact.of);
+      const repair = `'${names.task(ref)}' (temporary repair at ${names.service(ref.serviceId)})`;
+      return `that ${repair} is made good${because(fact.words)}`;
+    }
+    case 'tyre':
+      return tyreInWords(fact);
+    case 'setting': {
+      const change = `${fact.setting}${inBrackets(fact.position)} from ${fact.from} to ${fact.to}`;
+      const base = fact.backToBase ? ', back to base' : '';
+      return `the setting ${change}${base}, asked for by ${ASKED_BY[fact.askedBy]}`;
+    }
+  }
+}
+
+/** The same with where on the event it belongs: "hard landing (FL), after SS3". */
+export function placedInWords({ at, fact }: { at: FactPlace; fact: CarFact }, names: Names): string {
+  const where = factPlaceInWords(at, names);
+  return `${factInWords(fact, names)}; ${where}`;
+}
+
+/** "at Service B" · "on the road after SS3" · "on the road before the first stage". */
+export function factPlaceInWords(at: FactPlace, names: Pick<Names, 'service' | 'stage'>): string {
+  if (at.kind === 'service') return `at ${names.service(at.serviceId)}`;
+  if (at.afterStageId === null) return 'on the road before the first stage';
+  return `on the road after ${names.stage(at.afterStageId)}`;
+}
+
+function tyreInWords(tyre: Extract<CarFact, { kind: 'tyre' }>): string {
+  const measured = [
+    ...(tyre.treadTenths === null ? [] : [`tread ${(tyre.treadTenths / 10).toFixed(1)} mm`]),
+    ...(tyre.coldMillibar === null ? [] : [`${inBar(tyre.coldMillibar)} cold`]),
+    ...(tyre.hotMillibar === null ? [] : [`${inBar(tyre.hotMillibar)} hot`]),
+  ];
+  const called = tyre.compound === '' ? tyre.mark : `${tyre.mark}, ${tyre.compound}`;
+  return [`tyre ${called}: ${TYRE_PLACES[tyre.place]}`, ...measured].join(', ');
+}
+
+function inBar(millibar: number): string {
+  return `${(millibar / 1000).toFixed(2)} bar`;
+}
+
+function inBrackets(place: string | null): string {
+  return place === null || place === '' ? '' : ` (${place})`;
+}
+
+function because(words: string): string {
+  return words === '' ? '' : `: ${words}`;
+}

@@ -1,0 +1,81 @@
+import { resolve } from 'node:path';
+import { dueAt, formatClock, positionsOf, servicesOf } from '@halfshaft/itinerary';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { openPage, runAxe, screenshot } from '../browser/chromium';
+import { foundTeamAtEvent } from '../support/event';
+import { type House, openHouse } from '../support/house';
+
+const OUT = resolve(import.meta.dirname, '../../apps/web/out');
+const FIRST = 7;
+const AFTER_REGROUP = 3;
+
+let house: House;
+beforeAll(async () => {
+  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+});
+afterAll(() => house.close());
+
+it('times the services after a regroup by the position set there', async () => {
+  const team = await foundTeamAtEvent(house);
+  const { teamId, eventId, entryId } = team;
+  const { itinerary } = await team.caller.event.get({ teamId, eventId });
+  const services = servicesOf(itinerary);
+  const last = services.at(-1);
+  const section = last?.section ?? 0;
+  expect(section).toBeGreaterThan(1);
+  const clock = (index: number, set: Record<string, number>) => {
+    const positions = positionsOf({ startPosition: FIRST, positionsBySection: set });
+    return formatClock(dueAt(itinerary, index, positions), itinerary.timeZone);
+  };
+  const inIndex = last?.inIndex ?? 0;
+  const set = { [section]: AFTER_REGROUP };
+  expect(clock(inIndex, set)).not.toBe(clock(inIndex, {}));
+
+  const { page, context } = await openPage({ width: 360, height: 740, baseUrl: house.url });
+  const pairs = team.cookie.split('; ').filter(Boolean);
+  await context.addCookies(
+    pairs.map((pair) => {
+      const [name = '', ...value] = pair.split('=');
+      return { name, value: value.join('='), url: house.url };
+    }),
+  );
+  await page.goto(`/event/?${new URLSearchParams({ team: teamId, event: eventId })}`);
+  await page.getByText(`Start position ${FIRST}, 2 people at service`).waitFor();
+  await page.getByRole('button', { name: 'Change car 7 at this event' }).click();
+  await page.getByText('Start position changes after a regroup').click();
+  const box = page.getByLabel(`Start position from Section ${section} on`);
+  await box.fill('none');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByText('The start position must be a whole number from 1 to 300.').waitFor();
+  await screenshot(page, 'order-set-anew-refused');
+  expect(await runAxe(page)).toEqual([]);
+  await box.fill(String(AFTER_REGROUP));
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page
+    .getByText(`Start position ${FIRST}, then ${AFTER_REGROUP} from Section ${section} on, 2 people`)
+    .waitFor();
+  await screenshot(page, 'order-set-anew');
+  expect(await runAxe(page)).toEqual([]);
+
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.getByRole('button', { name: 'Change car 7 at this event' }).click();
+  // What is set stands open at once.
+  await box.waitFor();
+  expect(await box.inputValue()).toBe(String(AFTER_REGROUP));
+  await screenshot(page, 'order-set-anew-wide-dark');
+  expect(await runAxe(page)).toEqual([]);
+
+  const saved = await team.caller.event.get({ teamId, eventId });
+  expect(saved.entries[0]?.positionsBySection).toEqual(set);
+  await page.goto(
+    `/service/?${new URLSearchParams({ team: teamId, event: eventId, car: entryId, at: last?.id ?? '' })}`,
+  );
+  await page.getByText(`planned in ${clock(inIndex, set)} at ${last?.inControl}`).waitFor();
+  await page.getByText(`start position ${AFTER_REGROUP}`, { exact: false }).first().waitFor();
+
+  // A phone with an older form says nothing of later sections: they stay as they are.
+  await team.caller.event.updateEntry({ teamId, entryId, carNumber: '7', startPosition: FIRST, people: 3 });
+  const kept = await team.caller.event.get({ teamId, eventId });
+  expect(kept.entries[0]).toMatchObject({ people: 3, positionsBySection: set });
+});
