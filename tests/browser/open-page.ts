@@ -8,6 +8,8 @@ export interface PageOptions {
   readonly height: number;
   readonly baseUrl: string;
   readonly colorScheme?: 'light' | 'dark';
+  /** Whether the page may install its service worker. Off unless asked for: it would fetch every page anew for each test. */
+  readonly keepsPages?: boolean;
   /** Complaints that this test provokes on purpose; each must be seen, every other one fails the test. */
   readonly expected?: readonly RegExp[];
   /** Complaints that may come or not: a browser writes of a refused request only when it travelled alone. */
@@ -31,6 +33,7 @@ export async function openPage(options: PageOptions): Promise<OpenPage> {
     viewport: { width: options.width, height: options.height },
     colorScheme: options.colorScheme ?? 'light',
     baseURL: options.baseUrl,
+    serviceWorkers: options.keepsPages ? 'allow' : 'block',
   });
   const complaints: string[] = [];
   const tolerated = options.tolerated ?? [];

@@ -38,6 +38,8 @@ export interface HouseOptions {
   /** A database another house already opened: a second process on the same data. */
   database?: TestDatabase;
   pages?: PageSource;
+  /** The same address again, for a server that comes back; left away, any free one. */
+  port?: number;
   poolSize?: number;
 }
 
@@ -55,7 +57,7 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
   const live = await openLiveLog(database.appUrl);
   const pages = options.pages ?? { kind: 'none' as const };
   const app = await buildApp({ store, auth: signIn.auth, live, clock, pages, logLevel: 'silent' });
-  const url = await app.listen({ host: '127.0.0.1', port: 0 });
+  const url = await app.listen({ host: '127.0.0.1', port: options.port ?? 0 });
   return {
     database,
     store,

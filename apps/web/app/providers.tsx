@@ -1,15 +1,16 @@
 'use client';
 
-import { QueryClientProvider } from '@tanstack/react-query';
+import { PersistQueryClientProvider } from '@tanstack/react-query-persist-client';
 import type { ReactNode } from 'react';
 import { queryClient } from '@/lib/api';
 import { ClockContext, systemClock } from '@/lib/clock';
+import { keptAnswers } from '@/lib/kept-answers';
 
-/** What every page stands on: answers of the server kept in memory, and the clock. */
+/** What every page stands on: answers of the server, kept on the device, and the clock. */
 export function Providers({ children }: { children: ReactNode }) {
   return (
-    <QueryClientProvider client={queryClient}>
+    <PersistQueryClientProvider client={queryClient} persistOptions={keptAnswers}>
       <ClockContext value={systemClock}>{children}</ClockContext>
-    </QueryClientProvider>
+    </PersistQueryClientProvider>
   );
 }

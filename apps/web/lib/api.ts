@@ -5,6 +5,8 @@ import { createTRPCClient, httpBatchLink, TRPCClientError } from '@trpc/client';
 import { createTRPCOptionsProxy } from '@trpc/tanstack-react-query';
 
 const MOST_RETRIES = 2;
+/** Two weeks: an event, the days before it and the way home. What is dropped here is dropped on the device too. */
+export const KEEP_MILLIS = 14 * 24 * 60 * 60 * 1000;
 
 /** An answer that names a problem will be the same the second time; only a lost connection is worth another try. */
 export const queryClient = new QueryClient({
@@ -12,6 +14,7 @@ export const queryClient = new QueryClient({
     queries: {
       retry: (failures, error) => failures < MOST_RETRIES && isLostConnection(error),
       networkMode: 'always',
+      gcTime: KEEP_MILLIS,
     },
     mutations: { networkMode: 'always' },
   },

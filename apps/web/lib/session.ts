@@ -1,5 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { queryClient } from './api';
+import { forgetAnswers } from './kept-answers';
+import { wipePhoneDatabase } from './phone-database';
 
 /** The signed-in account. A helper who came by a link has a name and no address. */
 export interface Account {
@@ -33,7 +35,8 @@ export function startHelperSession(): Promise<SignInAnswer> {
 
 export async function signOut(): Promise<void> {
   await post('sign-out', {});
-  queryClient.clear();
+  await forgetAnswers();
+  await wipePhoneDatabase();
 }
 
 async function readSession(): Promise<Account | null> {

@@ -33,7 +33,7 @@ function noRow(path) {
   if (path.startsWith('apps/api/'))
     return 'code of the API stands in src/features/<noun>/, src/workers/, at the top of src/ or in launch/.';
   if (path.startsWith('apps/web/'))
-    return 'code of the web app stands in app/, features/, components/ or lib/.';
+    return 'code of the web app stands in app/, features/, components/, lib/ or offline/.';
   return 'this place has no row in the import table: add one in packages/config/src/import-rules.mjs.';
 }
 

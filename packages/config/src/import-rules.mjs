@@ -65,6 +65,8 @@ const WEB_BASE = {
     '@trpc/client',
     '@trpc/tanstack-react-query',
     '@tanstack/react-query',
+    '@tanstack/react-query-persist-client',
+    'idb',
     'react-hook-form',
     '@hookform/**',
     'qrcode',
@@ -242,6 +244,11 @@ export const IMPORT_RULES = [
     where: /^apps\/web\/public\//,
     may: [],
     says: 'A file in public/ is sent to the browser as it stands, so it cannot import; code that imports belongs in lib/ or components/.',
+  },
+  {
+    where: /^apps\/web\/offline\//,
+    may: ['serwist', 'apps/web/offline'],
+    says: 'The service worker runs beside the pages, not in them: what pages use belongs in lib/ or features/<noun>/.',
   },
   webRow(
     'app',

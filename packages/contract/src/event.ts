@@ -177,6 +177,12 @@ export const setPenaltiesInput = z.object({ teamId, eventId, rules: penaltyRules
 
 export const getEventInput = z.object({ teamId, eventId });
 
+/**
+ * Raise it whenever `EventReplica`, or anything in it, gains or changes a field: a phone keeps replicas from before, and
+ * drops those of another version instead of drawing what it cannot read.
+ */
+export const REPLICA_VERSION = 1;
+
 /** All of one event that a phone needs to go on alone: everything but the log, which is pulled by seq. */
 export interface EventReplica {
   eventId: string;

@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import { Suspense } from 'react';
 import { LoadingState } from '@/components/loading-state';
 import { Join } from '@/features/account/join';
 import { PageFrame } from '@/features/frame/page-frame';

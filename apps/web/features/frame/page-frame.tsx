@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { AppFrame, type FrameLink } from '@/components/app-frame';
 import { OfflineBar, type OfflineBarProps } from '@/components/offline-bar';
 import { ThemeChoice } from '../theme/theme-choice';
+import { KeepPages } from './keep-pages';
 import styles from './page-frame.module.css';
 import { ProductMark } from './product-mark';
 
@@ -21,7 +22,12 @@ export function PageFrame({ connection, children, ...frame }: PageFrameProps) {
     <AppFrame
       productName="Halfshaft"
       productMark={<ProductMark />}
-      status={<OfflineBar {...connection} />}
+      status={
+        <>
+          <OfflineBar {...connection} />
+          <KeepPages />
+        </>
+      }
       footer={
         <div className={styles.foot}>
           <p className={styles.caution}>

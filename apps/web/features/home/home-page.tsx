@@ -18,6 +18,8 @@ import { Tenants } from './tenants';
 
 /** What is mine: the team at once when there is only one, else the list to choose from. */
 export function HomePage() {
+  // Asked up here, so that none of this is in the static page: what the device kept may be shown before React wakes it up.
+  const asked = useSearchParams().get('team');
   const session = useSession();
   if (session.isPending) return <Waiting />;
   if (session.isError && session.data === undefined) {
@@ -28,11 +30,10 @@ export function HomePage() {
       </HomeFrame>
     );
   }
-  return session.data ? <Mine /> : <NotSignedIn />;
+  return session.data ? <Mine asked={asked} /> : <NotSignedIn />;
 }
 
-function Mine() {
-  const asked = useSearchParams().get('team');
+function Mine({ asked }: { asked: string | null }) {
   const mine = useQuery(api.team.mine.queryOptions());
   if (mine.isPending) return <Waiting />;
   if (mine.data === undefined) {

@@ -13,6 +13,7 @@ import {
   type WorkState,
 } from '@halfshaft/worklog';
 import { decideLocally } from './decide-locally';
+import type { EventShelf } from './event-shelf';
 import type { KeptStorage } from './kept-storage';
 import type { LiveHearing, OpenLive } from './live-source';
 import type { Answer, WorkClient } from './work-client';
@@ -243,6 +244,28 @@ export class FakeStorage implements KeptStorage {
     if (this.refuses) return false;
     this.texts.set(key, JSON.stringify(value));
     return true;
+  }
+}
+
+/** A device's own copy of one event. */
+export class FakeShelf implements EventShelf {
+  private replica: { replica: EventReplica; receivedAt: number } | null = null;
+  private entries: LogEntry[] = [];
+
+  async read() {
+    return this.replica && structuredClone({ ...this.replica, entries: this.entries });
+  }
+
+  keepReplica(replica: EventReplica, receivedAt: number): void {
+    this.replica = { replica, receivedAt };
+  }
+
+  keepEntries(entries: readonly LogEntry[]): void {
+    this.entries.push(...entries);
+  }
+
+  dropEntries(): void {
+    this.entries = [];
   }
 }
 

@@ -1,3 +1,4 @@
+import { browserShelf } from './browser-shelf';
 import { browserStorage } from './kept-storage';
 import { openLiveOf } from './live-source';
 import { newId } from './new-id';
@@ -44,6 +45,7 @@ function holdOf(teamId: string, eventId: string): Held {
     client: workClientOf(teamId, eventId),
     openLive: openLiveOf(teamId, eventId),
     storage: browserStorage,
+    shelf: browserShelf(name),
     now: () => Date.now(),
     newId: () => newId(),
   };

@@ -1,10 +1,13 @@
+import type { LogEntry } from '@halfshaft/worklog';
 import { Backoff } from './backoff';
 import { addPage, type ConfirmedLog, emptyLog } from './confirmed-log';
+import type { EventShelf } from './event-shelf';
 import type { Trouble } from './sender';
 import type { WorkClient } from './work-client';
 
 export interface LogPullerParts {
   pull: WorkClient['pull'];
+  shelf: EventShelf;
   /** After each page, and when a request failed. */
   onChange: (trouble: Trouble | null) => void;
 }
@@ -20,6 +23,13 @@ export class LogPuller {
   private readonly backoff = new Backoff();
 
   constructor(private readonly parts: LogPullerParts) {}
+
+  /** Goes on from what the device kept; what was pulled meanwhile wins. */
+  restore(entries: readonly LogEntry[]): void {
+    if (this.log.lastSeq > 0) return;
+    this.log = addPage(emptyLog, entries);
+    this.caughtUp = true;
+  }
 
   /** The log has grown to this seq; 0 when nobody knows. */
   hear(seq: number): void {
@@ -62,7 +72,9 @@ export class LogPuller {
       const { entries, lastSeq } = answer.value;
       // A log that ends before what is known here was put back from a copy: what is known is no longer the truth.
       const behind = lastSeq < this.log.lastSeq;
+      if (behind) this.parts.shelf.dropEntries();
       this.log = addPage(behind ? emptyLog : this.log, entries);
+      this.parts.shelf.keepEntries(entries);
       const complete = !behind && (entries.length === 0 || this.log.lastSeq >= lastSeq);
       this.caughtUp ||= complete;
       this.parts.onChange(null);

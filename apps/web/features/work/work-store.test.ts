@@ -1,17 +1,24 @@
 import { taskIdOf } from '@halfshaft/worklog';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { FakeServer, FakeStorage, KAI, MIA, NUTS, nextId, OIL, taskAt } from './fixtures';
+import { type EventShelf, noShelf } from './event-shelf';
+import { FakeServer, FakeShelf, FakeStorage, KAI, MIA, NUTS, nextId, OIL, taskAt } from './fixtures';
 import { WorkStore } from './work-store';
 
 const takeNuts = { task: taskAt(NUTS) };
 const closeNuts = { task: taskAt(NUTS), findings: [], readings: [] };
 const closeOil = { task: taskAt(OIL), findings: [], readings: [] };
 
-function open(server: FakeServer, storage: FakeStorage = new FakeStorage(), me: string = MIA): WorkStore {
+function open(
+  server: FakeServer,
+  storage: FakeStorage = new FakeStorage(),
+  me: string = MIA,
+  shelf: EventShelf = noShelf,
+): WorkStore {
   const around = {
     client: server.clientOf(me),
     openLive: server.openLive,
     storage,
+    shelf,
     now: () => Date.now(),
     newId: nextId,
   };
@@ -284,6 +291,7 @@ describe('WorkStore when the server says no', () => {
     const around = {
       openLive: server.openLive,
       storage: new FakeStorage(),
+      shelf: noShelf,
       now: () => Date.now(),
       newId: nextId,
     };
@@ -342,5 +350,41 @@ describe('WorkStore in two tabs of one browser', () => {
     for (const tab of [one, two]) expect(tab.getSnapshot()).toMatchObject({ waiting: 0, notices: [] });
     expect(server.log.map((entry) => entry.body.kind)).toEqual(['claimed', 'done']);
     expect(new Set(server.log.map((entry) => entry.deviceId)).size).toBe(1);
+  });
+
+  it('opens from what the device kept when the server is not reached, and catches up when it is', async () => {
+    const server = new FakeServer();
+    const shelf = new FakeShelf();
+    const before = await openAndStart(server, new FakeStorage(), MIA, shelf);
+    before.act('closeTask', closeOil, MIA);
+    await settle();
+    before.stop();
+    server.failing = 'lost';
+    const storage = new FakeStorage();
+    const cold = await openAndStart(server, storage, MIA, shelf);
+    expect(cold.getSnapshot()).toMatchObject({ status: 'offline', confirmedSeq: 1, waiting: 0 });
+    expect(task(cold, OIL)).toMatchObject({ state: 'done', doneBy: MIA });
+    expect(cold.act('takeTask', takeNuts, MIA).ok).toBe(true);
+    expect(task(cold, NUTS)).toMatchObject({ state: 'claimed', holder: MIA });
+    cold.stop();
+    server.failing = null;
+    const again = await openAndStart(server, storage, MIA, shelf);
+    await settle();
+    expect(again.getSnapshot()).toMatchObject({ status: 'live', confirmedSeq: 2, waiting: 0 });
+  });
+
+  it('lets go of a kept log that the server no longer has', async () => {
+    const server = new FakeServer();
+    const shelf = new FakeShelf();
+    const before = await openAndStart(server, new FakeStorage(), MIA, shelf);
+    before.act('closeTask', closeOil, MIA);
+    before.act('takeTask', takeNuts, MIA);
+    await settle();
+    before.stop();
+    const restored = new FakeServer();
+    const store = await openAndStart(restored, new FakeStorage(), MIA, shelf);
+    expect(store.getSnapshot()).toMatchObject({ confirmedSeq: 0 });
+    expect(task(store, OIL)).toBeUndefined();
+    expect((await shelf.read())?.entries).toEqual([]);
   });
 });

@@ -10,6 +10,7 @@ import {
 import { Backoff } from './backoff';
 import { decideLocally } from './decide-locally';
 import { Device } from './device';
+import type { EventShelf } from './event-shelf';
 import type { KeptStorage } from './kept-storage';
 import { LiveFeed, type OpenLive } from './live-source';
 import { LogPuller } from './log-puller';
@@ -25,6 +26,7 @@ export interface WorkSurroundings {
   client: WorkClient;
   openLive: OpenLive;
   storage: KeptStorage;
+  shelf: EventShelf;
   now: () => number;
   newId: () => string;
 }
@@ -46,6 +48,8 @@ export class WorkStore {
   private receivedAt = 0;
   private fetchingReplica = false;
   private connected = false;
+  private running = false;
+  private restored: Promise<void> | null = null;
   private readTrouble: Trouble | null = null;
   private sendTrouble: Trouble | null = null;
   /** Accepted, but their entries have not been pulled yet: shown on, so that nothing flickers. */
@@ -57,11 +61,15 @@ export class WorkStore {
     /** Names team and event in storage. */
     name: string,
   ) {
-    const { client, storage, newId, now } = around;
+    const { client, storage, shelf, newId, now } = around;
     this.device = new Device(storage, newId);
     this.outbox = new Outbox(storage, `work.${name}.outbox`);
     this.board = new NoticeBoard(storage, `work.${name}.notices`);
-    this.puller = new LogPuller({ pull: client.pull, onChange: (trouble) => this.onPulled(trouble) });
+    this.puller = new LogPuller({
+      pull: client.pull,
+      shelf,
+      onChange: (trouble) => this.onPulled(trouble),
+    });
     this.sender = new Sender({
       push: client.push,
       outbox: this.outbox,
@@ -88,14 +96,21 @@ export class WorkStore {
     return this.device.id;
   }
 
+  /** What this device kept is shown first; the server is asked as soon as that is there. */
   start(): void {
-    void this.fetchReplica();
-    this.puller.pull();
-    this.feed.start();
-    this.sender.resume();
+    this.running = true;
+    this.restored ??= this.restore();
+    void this.restored.then(() => {
+      if (!this.running) return;
+      void this.fetchReplica();
+      this.puller.pull();
+      this.feed.start();
+      this.sender.resume();
+    });
   }
 
   stop(): void {
+    this.running = false;
     this.feed.stop();
     this.puller.stop();
     this.replicaBackoff.reset();
@@ -158,6 +173,15 @@ export class WorkStore {
     this.sender.kick();
   }
 
+  private async restore(): Promise<void> {
+    const kept = await this.around.shelf.read();
+    if (!kept) return;
+    this.replica = kept.replica;
+    this.receivedAt = kept.receivedAt;
+    this.puller.restore(kept.entries);
+    this.tell();
+  }
+
   private async fetchReplica(): Promise<void> {
     if (this.fetchingReplica) return;
     this.fetchingReplica = true;
@@ -166,6 +190,7 @@ export class WorkStore {
     if (answer.ok) {
       this.replica = answer.value;
       this.receivedAt = this.around.now();
+      this.around.shelf.keepReplica(this.replica, this.receivedAt);
       this.replicaBackoff.reset();
     } else {
       this.readTrouble = answer;
