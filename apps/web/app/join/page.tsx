@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import { LoadingState } from '@/components/loading-state';
 import { Join } from '@/features/account/join';
 import { PageFrame } from '@/features/frame/page-frame';
 
@@ -8,9 +7,7 @@ export const metadata: Metadata = { title: 'Join a team' };
 export default function JoinPage() {
   return (
     <PageFrame>
-      <Suspense fallback={<LoadingState words="One moment …" />}>
-        <Join />
-      </Suspense>
+      <Join />
     </PageFrame>
   );
 }
