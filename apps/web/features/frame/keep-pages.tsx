@@ -24,7 +24,7 @@ export function KeepPages() {
 }
 
 function keepPages(onWaiting: (worker: ServiceWorker) => void): () => void {
-  if (process.env.NODE_ENV !== 'production' || !('serviceWorker' in navigator)) return () => undefined;
+  if (!('serviceWorker' in navigator)) return () => undefined;
   let stopped = false;
   navigator.serviceWorker
     .register(WORKER)
