@@ -1,11 +1,9 @@
 import { boundsOf } from '../bounds/lower-bounds';
-import { type CompiledProject, compileProject } from '../compile-project';
-import { mirrorStarts } from '../generate/mirror-starts';
+import { compileProject } from '../compile-project';
 import { toSchedule } from '../generate/schedule-by-rule';
-import { bothSides } from '../generate/side';
 import type { Project, Schedule } from '../model';
+import { alternate } from './alternate';
 import { Chance } from './chance';
-import { breedSchedules, type Made } from './population';
 
 export interface SearchOptions {
   /** A whole number. The same project, seed and number of schedules give the same plan. */
@@ -14,7 +12,7 @@ export interface SearchOptions {
 
 export interface SearchResult {
   best: Schedule;
-  /** No schedule can be shorter than this. */
+  /** No schedule can be shorter than this; the length of the best when it is proven. */
   lowerBound: number;
   /** Whether the best is as short as the lower bound: nothing better exists, and further steps change nothing. */
   proven: boolean;
@@ -40,8 +38,12 @@ export interface Search {
  * directions, then from blurred latest finish times (Kolisch & Drexl 1996 sample likewise). A child that came out like
  * one seen before, or much longer than the best, is not justified.
  *
+ * After a thousand schedules an exact search takes turns with the breeding, schedule by schedule, each starting from the
+ * best of both; it learns from contradictions and in the end proves that nothing shorter exists (see `proveShortest`).
+ *
  * Counting follows Kolisch & Hartmann (2006): a schedule is every pass that gives each activity a start at most once, so a
- * child costs one or two. The search ends early only when a lower bound ({@link lowerBounds}) is reached.
+ * child costs one or two, and each descent of the exact search down to a contradiction costs one, although it seldom gives
+ * every activity a start. The search ends early when a lower bound ({@link lowerBounds}) is reached or the best is proven.
  *
  * @throws RangeError when {@link findProjectFault} finds a fault, or the seed or a step is not a whole number
  * @example
@@ -53,32 +55,20 @@ export function openSearch(project: Project, { seed }: SearchOptions): Search {
     throw new RangeError(`openSearch: the seed must be a whole number, not ${seed}.`);
   }
   const compiled = compileProject(project);
-  const lowerBound = boundsOf(compiled).best;
-  const sides = bothSides(compiled);
-  const making = breedSchedules(sides, new Chance(seed));
-  let best: Schedule = { starts: [], makespan: Number.POSITIVE_INFINITY };
+  const incumbent = { starts: new Int32Array(compiled.size), makespan: Number.POSITIVE_INFINITY };
+  const working = alternate(compiled, incumbent, new Chance(seed));
+  let lowerBound = boundsOf(compiled).best;
+  let schedules = 0;
   const step = (maxSchedules: number): SearchResult => {
     if (!Number.isSafeInteger(maxSchedules) || maxSchedules < 1) {
       throw new RangeError(`step: the schedules must be a whole number from 1, not ${maxSchedules}.`);
     }
-    for (let left = maxSchedules; left > 0 && best.makespan > lowerBound; left -= 1) {
-      const made = making.next().value;
-      if (made.makespan < best.makespan) best = readForward(compiled, made, made.side === sides[1]);
+    for (let left = maxSchedules; left > 0 && incumbent.makespan > lowerBound; left -= 1) {
+      schedules += 1;
+      if (working.next().value) lowerBound = incumbent.makespan;
     }
-    const schedules = sides[0].generator.schedules + sides[1].generator.schedules;
+    const best = toSchedule(compiled, incumbent.starts, incumbent.makespan);
     return { best, lowerBound, proven: best.makespan === lowerBound, schedules };
   };
   return { step };
-}
-
-/** The schedule in the project's own direction of time. */
-function readForward(
-  compiled: CompiledProject,
-  { side, starts, makespan }: Made,
-  mirrored: boolean,
-): Schedule {
-  if (!mirrored) return toSchedule(compiled, starts, makespan);
-  const forward = new Int32Array(starts.length);
-  mirrorStarts(side.project, starts, makespan, forward);
-  return toSchedule(compiled, forward, makespan);
 }
