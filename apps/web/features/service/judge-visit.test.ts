@@ -1,3 +1,4 @@
+import type { EventReplica } from '@halfshaft/contract';
 import {
   applyAll,
   type EntryBody,
@@ -88,6 +89,45 @@ describe('a part changed on the road', () => {
     expect(verdictAt('A', atA)[0]).toBe('leave');
     expect(verdictAt('B', atA)).toEqual(['doNow', 'newlyFitted', 'lasts']);
     expect(verdictAt('B', stateOf(fitted({ kind: 'road', afterStageId: 'SS2' })))[0]).toBe('doNow');
+  });
+});
+
+describe('what the managers expect of the stages', () => {
+  const lamps = cardOf(OIL, { name: 'Lamps on', starterId: 'starter:night-lamps', intervals: [] });
+  const verdictAt = (planned: EventReplica['plannedConditions'], state = emptyState) => {
+    const entries = [entryOf({ cards: [lamps] })];
+    const event = replicaOf(MIA, { entries, plannedConditions: planned });
+    const visit = findVisit(event, CAR, 'A');
+    if (!visit) throw new Error('no Service A in the fixture');
+    return judgeVisit(event, state, visit)[0]?.judged.verdict;
+  };
+
+  it('puts the lamps on before a stage that will be dark, unless the crew has seen it otherwise', () => {
+    expect(verdictAt({})).toBe('leave');
+    expect(verdictAt({ SS1: { night: 500 } })).toBe('leave');
+    expect(verdictAt({ SS2: { night: 500 } })).toBe('doNow');
+    const seen: EntryBody = {
+      kind: 'stageConfirmed',
+      entryId: CAR,
+      stageId: 'SS2',
+      driven: true,
+      conditions: {},
+    };
+    expect(verdictAt({ SS2: { night: 500 } }, stateOf(seen))).toBe('leave');
+  });
+
+  it('wears a card the faster', () => {
+    const dusty = cardOf(PADS, {
+      intervals: [{ counter: 'stageMetres', every: 31_000, tolerance: 0 }],
+      conditionFactors: { dust: 2000 },
+    });
+    const at = (planned: EventReplica['plannedConditions']) => {
+      const event = replicaOf(MIA, { entries: [entryOf({ cards: [dusty] })], plannedConditions: planned });
+      const visit = findVisit(event, CAR, 'A');
+      return visit ? judgeVisit(event, emptyState, visit)[0]?.judged.verdict : null;
+    };
+    expect(at({})).toBe('leave');
+    expect(at({ SS2: { dust: 1000 } })).toBe('doNow');
   });
 });
 
