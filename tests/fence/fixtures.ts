@@ -91,6 +91,11 @@ export const FIXTURES: Variant[] = [
     eventId,
     rules: BRITISH,
   })),
+  variant('event.setConditions', 'manager', ({ teamId, eventId }) => ({
+    teamId,
+    eventId,
+    conditions: { SS1: { night: 1000 } },
+  })),
   variant('event.published', 'account', () => undefined),
   variant('event.takeOver', 'manager', ({ teamId, organiser: { organiserId, publishedEventId } }) => ({
     teamId,

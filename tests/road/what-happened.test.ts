@@ -16,18 +16,22 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 /** A second car of the team, with the whole starter set. */
-async function enterFullCar() {
-  const team = await foundTeamAtEvent(house);
+async function enterFullCar(name: string) {
+  const team = await foundTeamAtEvent(house, name);
   const { caller, teamId, eventId } = team;
   const car = { name: 'Second car', drive: 'front', surface: 'gravel', starterCards: 'full' } as const;
   const { carId } = await caller.car.create({ teamId, ...car });
   const place = { carNumber: '8', startPosition: 8, people: 2 };
   const { entryId } = await caller.event.enter({ teamId, eventId, carId, ...place });
-  const card = (await caller.card.list({ teamId, carId })).find(({ name }) => name === LOOK);
-  if (!card) throw new Error(`The starter set has no card "${LOOK}".`);
+  const cards = await caller.card.list({ teamId, carId });
+  const starter = (id: string) => {
+    const found = cards.find(({ starterId }) => starterId === `starter:${id}`);
+    if (!found) throw new Error(`The starter set has no card "${id}".`);
+    return found;
+  };
   const at = (letter: string) =>
     `?${new URLSearchParams({ team: teamId, event: eventId, car: entryId, at: letter })}`;
-  return { ...team, entryId, cardId: card.id, at };
+  return { ...team, entryId, starter, at };
 }
 
 async function openAs(cookie: string): Promise<Page> {
@@ -53,7 +57,8 @@ const sheetCalled = (page: Page, title: string) =>
   page.locator('section').filter({ has: page.getByRole('heading', { name: title, exact: true, level: 2 }) });
 
 it('follows a hard landing to its look, its temporary repair and the lasting one', async () => {
-  const { caller, teamId, eventId, personId, entryId, cardId, cookie, at } = await enterFullCar();
+  const { caller, teamId, eventId, personId, entryId, starter, cookie, at } = await enterFullCar('Landing');
+  const cardId = starter('after-a-hard-landing').id;
   const page = await openAs(cookie);
   const dialog = page.getByRole('dialog');
 
@@ -121,4 +126,90 @@ it('follows a hard landing to its look, its temporary repair and the lasting one
     .first()
     .waitFor();
   await log.getByText('(temporary repair at Service A) is made good', { exact: false }).waitFor();
+});
+
+it('follows a part changed on the road to its first look, and takes it back', async () => {
+  const { starter, cookie, at } = await enterFullCar('Shaft');
+  const shafts = starter('driveshafts').name;
+  const look = starter('look-at-new-part').name;
+  const page = await openAs(cookie);
+  const dialog = page.getByRole('dialog');
+  const changed = page.getByRole('button', { name: 'A part was changed on the road' });
+
+  // In the bay: which job, where, done.
+  await page.goto(`/bay/${at('B')}`);
+  await changed.click();
+  await dialog.getByRole('button', { name: 'Write it down' }).click();
+  await dialog.getByText('Choose the job the part belongs to.').waitFor();
+  await dialog.getByLabel('Part of which job?').selectOption({ label: shafts });
+  await dialog.getByText('FL', { exact: true }).click();
+  await expectAccessible(page, 'fitted-dialog');
+  await dialog.getByRole('button', { name: 'Write it down' }).click();
+  const doNow = sheetCalled(page, 'Do now');
+  await doNow.getByText(`first look after "${shafts}"`, { exact: false }).waitFor();
+  await expectAccessible(page, 'fitted-bay');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await doNow.getByText(look).waitFor({ state: 'detached' });
+
+  // From the crew's list, for what they do after Service A.
+  await page.goto(`/service/${at('A')}`);
+  await changed.click();
+  await dialog.getByLabel('Part of which job?').selectOption({ label: shafts });
+  await dialog.getByRole('button', { name: 'Write it down' }).click();
+  const crew = sheetCalled(page, 'For the crew, at the first halt');
+  await crew.getByRole('button', { name: 'Undo' }).waitFor();
+  await expectAccessible(page, 'fitted-crew');
+  await page.goto(`/service/${at('B')}`);
+  await doNow.getByText(`First look after "${shafts}"`, { exact: false }).waitFor();
+  await page.goto(`/log/${at('B')}`);
+  await page.getByText(`recorded new parts for '${shafts}'`, { exact: false }).first().waitFor();
+});
+
+it('puts the lamps on before a stage the manager expects to be dark', async () => {
+  const { caller, teamId, eventId, starter, cookie, at } = await enterFullCar('Dark');
+  const lamps = starter('night-lamps').name;
+  const { points } = (await caller.event.get({ teamId, eventId })).itinerary;
+  const outOfA = points.findIndex((point) => point.kind === 'control' && point.roles.includes('serviceOut'));
+  const next = points.slice(outOfA).find((point) => point.kind === 'stage');
+  if (!next) throw new Error('The fixture itinerary has no stage after Service A.');
+  const page = await openAs(cookie);
+  const dialog = page.getByRole('dialog');
+  const doNow = sheetCalled(page, 'Do now');
+
+  await page.goto(`/service/${at('A')}`);
+  await doNow.getByRole('listitem').first().waitFor();
+  expect(await doNow.getByText(lamps, { exact: true }).count()).toBe(0);
+  await page.goto(`/event/?${new URLSearchParams({ team: teamId, event: eventId })}`);
+  await page.getByText('Nothing is expected so far', { exact: false }).waitFor();
+  await page.getByRole('button', { name: 'Change what the stages will be like' }).click();
+  const stage = dialog.getByRole('group', { name: new RegExp(`^${next.id}\\b`) });
+  await stage.getByRole('button', { name: 'Night: none' }).click();
+  await stage.getByRole('button', { name: 'Night: some' }).click();
+  await stage.getByRole('button', { name: 'Night: bad' }).waitFor();
+  await expectAccessible(page, 'conditions-dialog');
+  await dialog.getByRole('button', { name: 'Save' }).click();
+  await sheetCalled(page, 'What the stages will be like').getByText('night bad').waitFor();
+  await expectAccessible(page, 'conditions-event');
+
+  await page.goto(`/service/${at('A')}`);
+  await doNow.getByText(lamps, { exact: true }).waitFor();
+  await doNow.getByText(`Dark stage ${next.id} comes before`, { exact: false }).waitFor();
+});
+
+it('opens signed wheel nuts again once a wheel has come off after them', async () => {
+  const { caller, teamId, eventId, personId, entryId, starter } = await enterFullCar('Nuts');
+  const close = (id: string) =>
+    makeAction(
+      {
+        kind: 'closeTask',
+        args: { task: taskRef(entryId, starter(id).id, 'A'), findings: [], readings: [] },
+      },
+      personId,
+    );
+  await caller.work.push({ teamId, eventId, actions: [close('wheel-nuts'), close('oil-and-filter')] });
+  await caller.work.push({ teamId, eventId, actions: [close('front-pads')] });
+  const { entries } = await caller.work.pull({ teamId, eventId, since: 0 });
+  const reopened = entries.flatMap(({ body }) => (body.kind === 'reopened' ? [body] : []));
+  expect(reopened).toHaveLength(1);
+  expect(reopened[0]?.task).toEqual(taskRef(entryId, starter('wheel-nuts').id, 'A'));
 });

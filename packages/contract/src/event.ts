@@ -1,9 +1,11 @@
 import type {
+  Conditions,
   ControlRole,
   Itinerary,
   ItineraryProblem,
   PenaltyRules,
   ReadItineraryOptions,
+  StageId,
 } from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
 import { z } from 'zod';
@@ -11,6 +13,7 @@ import type { CarRow } from './car';
 import { carId, entryId, eventId, organiserId, publishedEventId, teamId } from './ids';
 import type { TeamPerson } from './people';
 import { shortText, wholeNumber } from './words';
+import { conditions } from './work';
 
 /** The pasted table: kept as it was typed, read by the itinerary package. A megabyte is a thousand stages. */
 const MOST_CHARACTERS = 1_000_000;
@@ -175,13 +178,26 @@ export const penaltyRules = z.object({
 
 export const setPenaltiesInput = z.object({ teamId, eventId, rules: penaltyRules });
 
+/** More stages than any event has, so that a table is never endless. */
+const MOST_STAGES = 500;
+
+/** What stages are expected to be like, by stage. A stage that is not named is expected to be like any other. */
+export const plannedConditions = z
+  .record(shortText('The stage', 20), conditions)
+  .refine(
+    (planned) => Object.keys(planned).length <= MOST_STAGES,
+    `At most ${MOST_STAGES} stages can be saved.`,
+  );
+
+export const setConditionsInput = z.object({ teamId, eventId, conditions: plannedConditions });
+
 export const getEventInput = z.object({ teamId, eventId });
 
 /**
  * Raise it whenever `EventReplica`, or anything in it, gains or changes a field: a phone keeps replicas from before, and
  * drops those of another version instead of drawing what it cannot read.
  */
-export const REPLICA_VERSION = 1;
+export const REPLICA_VERSION = 2;
 
 /** All of one event that a phone needs to go on alone: everything but the log, which is pulled by seq. */
 export interface EventReplica {
@@ -196,6 +212,8 @@ export interface EventReplica {
   itineraryText: ItineraryText;
   /** As the managers set them; otherwise what most events have. */
   penaltyRules: PenaltyRules;
+  /** By stage: what the managers expect. What a crew confirms wins over it. */
+  plannedConditions: Record<StageId, Conditions>;
   entries: EntryReplica[];
   people: TeamPerson[];
   /** The person the session belongs to. */

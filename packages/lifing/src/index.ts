@@ -61,7 +61,7 @@ export {
   type TriggerVerdict,
 } from './triggers/model';
 export type { TriggersQuestion } from './triggers/questions';
-export { crewCardIds, triggersForCards } from './triggers/triggers-for-cards';
+export { crewCardIds, newPartCardIds, triggersForCards } from './triggers/triggers-for-cards';
 export { type WorkshopJob, workshopJobs } from './triggers/workshop-jobs';
 
 // Readings.

@@ -12,6 +12,7 @@ export { numberEntries } from './number-entries';
 
 // Ids
 export { stageKeyOf } from './stage-key-of';
+export { type CarOfCards, reopensOf } from './reopens-of';
 export { taskIdOf } from './task-id-of';
 export { taskRefOf } from './task-ref-of';
 export { timeKeyOf } from './time-key-of';

@@ -1,5 +1,5 @@
 import type { StageId } from '@halfshaft/itinerary';
-import type { PersonId, TaskId } from '@halfshaft/worklog';
+import type { CardId, PersonId, TaskId } from '@halfshaft/worklog';
 import { judgeVisit } from '../service/judge-visit';
 import { snagsOfCar } from '../service/snags-of-car';
 import { reasonNamesOf } from '../service/time-in-words';
@@ -8,11 +8,13 @@ import { nameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import { type BayTask, bayTaskOfCard, bayTaskOfSnag } from './bay-task';
 import { CloseDialog, type CloseStep } from './close-dialog';
+import { FittedDialog } from './fitted-dialog';
 import { HappenedDialog } from './happened-dialog';
 import { LeaveDialog } from './leave-dialog';
 import { ReopenDialog } from './reopen-dialog';
 import { SnagDialog } from './snag-dialog';
 import { StageDialog } from './stage-dialog';
+import { stagesBefore } from './stages-before';
 
 /** What is open over the bay. Ids only, so that a change by someone else shows inside it too. */
 export type OpenDialog =
@@ -20,6 +22,7 @@ export type OpenDialog =
   | { kind: 'leave' | 'reopen'; taskId: TaskId }
   | { kind: 'snag' }
   | { kind: 'happened' }
+  | { kind: 'fitted'; cardId: CardId | null }
   | { kind: 'stage'; stageId: StageId };
 
 export interface BayDialogProps {
@@ -32,6 +35,9 @@ export interface BayDialogProps {
 export function BayDialog({ dialog, ...props }: BayDialogProps & { dialog: OpenDialog }) {
   if (dialog.kind === 'snag') return <SnagDialog {...props} />;
   if (dialog.kind === 'happened') return <HappenedDialog {...props} />;
+  if (dialog.kind === 'fitted') {
+    return <FittedDialog {...props} cardId={dialog.cardId} stages={stagesBack(props)} />;
+  }
   if (dialog.kind === 'stage') return <StageDialog {...props} stageId={dialog.stageId} />;
   const bayTask = findBayTask(props, dialog.taskId);
   if (!bayTask) return null;
@@ -43,6 +49,13 @@ export function BayDialog({ dialog, ...props }: BayDialogProps & { dialog: OpenD
     case 'reopen':
       return <ReopenDialog {...props} bayTask={bayTask} />;
   }
+}
+
+/** The stages before this service, the last one first. */
+function stagesBack({ work, visit }: BayDialogProps): StageId[] {
+  return stagesBefore(work.replica, work.state, visit)
+    .map(({ stage }) => stage.id)
+    .reverse();
 }
 
 function findBayTask({ work, visit }: BayDialogProps, taskId: TaskId): BayTask | null {

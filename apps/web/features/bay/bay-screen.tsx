@@ -1,5 +1,6 @@
 'use client';
 
+import { newPartCardIds } from '@halfshaft/lifing';
 import { useMemo, useState } from 'react';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
@@ -42,7 +43,11 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
     bayTaskOfSnag(each, nameOf(replica, each.snag.raisedBy)),
   );
   const leave = of('leave');
-  const list = { work, by, onOpen: setDialog };
+  const newParts = useMemo(
+    () => newPartCardIds(entry.cards, entry.car.drive, entry.car.surface),
+    [entry.cards, entry.car],
+  );
+  const list = { work, by, newParts, onOpen: setDialog };
   const ids = { team: work.teamId, event: work.eventId, car: entry.entryId, at: service.id };
   return (
     <>
@@ -64,6 +69,9 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
         </Button>
         <Button wide onClick={() => setDialog({ kind: 'happened' })}>
           Something happened on the road
+        </Button>
+        <Button wide onClick={() => setDialog({ kind: 'fitted', cardId: null })}>
+          A part was changed on the road
         </Button>
       </div>
       {snags.length > 0 ? (

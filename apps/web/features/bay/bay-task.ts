@@ -25,7 +25,8 @@ export interface BayTask {
   place: string;
 }
 
-const CORNERS = ['FL', 'FR', 'RL', 'RR'];
+/** Of a wheel, as the trade writes them: front left to rear right. */
+export const CORNERS = ['FL', 'FR', 'RL', 'RR'];
 
 export function bayTaskOfCard({ card, judged, task }: JudgedCard, names: ReasonNames): BayTask {
   const [reason] = judged.reasons;

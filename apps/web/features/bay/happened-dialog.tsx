@@ -1,12 +1,10 @@
 import { carPlace } from '@halfshaft/contract';
 import { INCIDENT_CODES, type IncidentCode, incidentInWords } from '@halfshaft/lifing';
-import type { FactPlace } from '@halfshaft/worklog';
 import { useState } from 'react';
 import { z } from 'zod';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
-import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
 import { CarPlan } from '../car-plan/car-plan';
 import { serviceNameOf } from '../work/names';
@@ -14,6 +12,7 @@ import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
 import { stagesBefore } from './stages-before';
 import { useDraft } from './use-draft';
+import { factPlaceOf, WhenField } from './when-field';
 
 const happened = z.object({
   code: z.enum(INCIDENT_CODES).nullable(),
@@ -43,8 +42,7 @@ export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
       place: draft.place,
       words: draft.words.trim(),
     };
-    const at: FactPlace =
-      stageId === '' ? { kind: 'service', serviceId: service.id } : { kind: 'road', afterStageId: stageId };
+    const at = factPlaceOf(stageId, service.id);
     work.act('recordFact', { factId: newId(), entryId: entry.entryId, at, fact }, by);
     clearDraft();
     onClose();
@@ -75,14 +73,11 @@ export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
         chosen={draft.place}
         onChoose={(place) => setDraft({ ...draft, place })}
       />
-      <SelectField
-        label="When?"
-        options={[
-          ...stages.map((id) => ({ value: id, label: `On or after ${id}` })),
-          { value: '', label: `Here, at ${serviceNameOf(work.replica, service.id)}` },
-        ]}
-        value={stageId}
-        onChange={(event) => setDraft({ ...draft, stageId: event.target.value })}
+      <WhenField
+        stages={stages}
+        serviceName={serviceNameOf(work.replica, service.id)}
+        stageId={stageId}
+        onChoose={(chosen) => setDraft({ ...draft, stageId: chosen })}
       />
       <TextField
         label="In a few words"

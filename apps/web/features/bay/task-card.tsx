@@ -1,4 +1,4 @@
-import type { PersonId } from '@halfshaft/worklog';
+import type { CardId, PersonId } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
 import { StateMark } from '../task/state-mark';
@@ -17,11 +17,14 @@ export interface TaskCardProps {
   bayTask: BayTask;
   work: LoadedWork;
   by: PersonId;
+  /** Cards whose parts may have been changed on the road. */
+  newParts: ReadonlySet<CardId>;
   onOpen: (dialog: OpenDialog) => void;
 }
 
 /** One round, job or snag: what, why, what has become of it, and the taps for it. */
-export function TaskCard({ bayTask, work, by, onOpen }: TaskCardProps) {
+export function TaskCard(props: TaskCardProps) {
+  const { bayTask, work } = props;
   const { task, title, facts, why, caution, instruction, looks, readings } = bayTask;
   const me = work.replica.me.personId;
   const words = { nameOf: (id: PersonId) => nameOf(work.replica, id), me, confirmedSeq: work.confirmedSeq };
@@ -57,12 +60,12 @@ export function TaskCard({ bayTask, work, by, onOpen }: TaskCardProps) {
       {task.state !== 'done' && isBegun(task.id) ? (
         <p className={styles.begun}>You began to fill this in. It is kept until you press Done.</p>
       ) : null}
-      <TaskButtons bayTask={bayTask} work={work} by={by} onOpen={onOpen} />
+      <TaskButtons {...props} />
     </li>
   );
 }
 
-function TaskButtons({ bayTask, work, by, onOpen }: TaskCardProps) {
+function TaskButtons({ bayTask, work, by, newParts, onOpen }: TaskCardProps) {
   const { task, readings } = bayTask;
   const me = work.replica.me.personId;
   const { mayManage } = doerOf(work.replica, by);
@@ -89,6 +92,7 @@ function TaskButtons({ bayTask, work, by, onOpen }: TaskCardProps) {
   }
 
   const offers = offersFor(task, { by, me, mayManage });
+  const { source } = task.ref;
   const mine = task.holder === by;
   const canMeasure = offers.includes('done') && readings.length > 0 && !needsSheet;
   return (
@@ -105,6 +109,11 @@ function TaskButtons({ bayTask, work, by, onOpen }: TaskCardProps) {
       {canMeasure ? (
         <Button look="quiet" onClick={() => onOpen({ kind: 'close', taskId: task.id, step: 'sheet' })}>
           Readings
+        </Button>
+      ) : null}
+      {source.kind === 'card' && newParts.has(source.cardId) ? (
+        <Button look="quiet" onClick={() => onOpen({ kind: 'fitted', cardId: source.cardId })}>
+          Changed on the road
         </Button>
       ) : null}
     </div>

@@ -1,15 +1,9 @@
-import type { PersonId } from '@halfshaft/worklog';
-import type { LoadedWork } from '../work/work-page';
 import styles from './bay.module.css';
-import type { OpenDialog } from './bay-dialog';
 import type { BayTask } from './bay-task';
-import { TaskCard } from './task-card';
+import { TaskCard, type TaskCardProps } from './task-card';
 
-export interface TaskListProps {
+export interface TaskListProps extends Omit<TaskCardProps, 'bayTask'> {
   tasks: readonly BayTask[];
-  work: LoadedWork;
-  by: PersonId;
-  onOpen: (dialog: OpenDialog) => void;
   /** Said when there are none. */
   empty?: string;
 }

@@ -10,6 +10,7 @@ import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
+import { PlannedSheet } from '../conditions/planned-sheet';
 import { PenaltySheet } from '../penalties/penalty-sheet';
 import { carsAddress, endAddress } from './addresses';
 import { EnterCar } from './enter-car';
@@ -77,6 +78,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
           <LinkButton href={endAddress(teamId, event.eventId)}>After the event: what is left</LinkButton>
         </div>
       )}
+      <PlannedSheet {...{ teamId, event, mayManage }} />
       <PenaltySheet {...{ teamId, event, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>

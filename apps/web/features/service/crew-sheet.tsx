@@ -1,9 +1,14 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
+import { Button } from '@/components/button';
 import { Sheet } from '@/components/sheet';
+import { Stack } from '@/components/stack';
+import { FittedDialog } from '../bay/fitted-dialog';
+import { UndoLast } from '../bay/undo-last';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import type { LoadedWork } from '../work/work-page';
 import { crewJobsAfter } from './crew-jobs';
 import styles from './service.module.css';
+import { stagesAfter } from './stages-after';
 import type { Visit } from './visit';
 
 /** For the two of the crew, to take along on paper: what to look at at the first halt, and the tools it takes. */
@@ -35,6 +40,32 @@ export function CrewSheet({ work, visit }: { work: LoadedWork; visit: Visit }) {
       <p className={styles.facts}>
         Where work outside service is allowed, and what, the event’s regulations say.
       </p>
+      <ChangedOnTheRoad work={work} visit={visit} />
     </Sheet>
+  );
+}
+
+/** What the crew changed after this service; the way back stands where it was written down. */
+function ChangedOnTheRoad({ work, visit }: { work: LoadedWork; visit: Visit }) {
+  const [open, setOpen] = useState(false);
+  const close = () => setOpen(false);
+  const by = work.replica.me.personId;
+  return (
+    <div className="screen-only">
+      <Stack>
+        <div>
+          <Button onClick={() => setOpen(true)}>A part was changed on the road</Button>
+        </div>
+        <UndoLast work={work} />
+      </Stack>
+      {open ? (
+        <FittedDialog
+          {...{ work, visit, by }}
+          cardId={null}
+          stages={stagesAfter(visit, work.replica)}
+          onClose={close}
+        />
+      ) : null}
+    </div>
   );
 }

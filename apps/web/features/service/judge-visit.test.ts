@@ -1,4 +1,12 @@
-import { applyAll, type EntryBody, emptyState, type LogEntry, taskIdOf } from '@halfshaft/worklog';
+import type { EventReplica } from '@halfshaft/contract';
+import {
+  applyAll,
+  type EntryBody,
+  emptyState,
+  type FactPlace,
+  type LogEntry,
+  taskIdOf,
+} from '@halfshaft/worklog';
 import { describe, expect, it } from 'vitest';
 import { CAR, cardOf, entryOf, MIA, NUTS, OIL, replicaOf, taskAt } from '../work/fixtures';
 import { judgeVisit } from './judge-visit';
@@ -54,6 +62,72 @@ describe('serviceNow', () => {
     expect(serviceNow(replica, entry, outAt)?.id).toBe('A');
     expect(serviceNow(replica, entry, outAt + 1)?.id).toBe('B');
     expect(serviceNow(replica, entry, outAt + 999_999)?.id).toBe('B');
+  });
+});
+
+describe('a part changed on the road', () => {
+  const shafts = cardOf(PADS, { name: 'Driveshafts', starterId: 'starter:driveshafts', intervals: [] });
+  const look = cardOf(OIL, { name: 'Newly fitted', starterId: 'starter:look-at-new-part', intervals: [] });
+  const cars = replicaOf(MIA, { entries: [entryOf({ cards: [shafts, look] })] });
+  const verdictAt = (letter: string, state = emptyState) => {
+    const visit = findVisit(cars, CAR, letter);
+    if (!visit) throw new Error(`no Service ${letter} in the fixture`);
+    const found = judgeVisit(cars, state, visit).find(({ card }) => card.id === OIL);
+    return [found?.judged.verdict, ...(found?.judged.reasons.map(({ reason }) => reason.code) ?? [])];
+  };
+  const fitted = (at: FactPlace): EntryBody => ({
+    kind: 'factRecorded',
+    factId: 'f1',
+    entryId: CAR,
+    at,
+    fact: { kind: 'fitted', cardId: PADS, position: 'FL', words: '' },
+  });
+
+  it('is looked at once it has been driven for a stage, and not before', () => {
+    const atA = stateOf(fitted({ kind: 'service', serviceId: 'A' }));
+    expect(verdictAt('B')[0]).toBe('leave');
+    expect(verdictAt('A', atA)[0]).toBe('leave');
+    expect(verdictAt('B', atA)).toEqual(['doNow', 'newlyFitted', 'lasts']);
+    expect(verdictAt('B', stateOf(fitted({ kind: 'road', afterStageId: 'SS2' })))[0]).toBe('doNow');
+  });
+});
+
+describe('what the managers expect of the stages', () => {
+  const lamps = cardOf(OIL, { name: 'Lamps on', starterId: 'starter:night-lamps', intervals: [] });
+  const verdictAt = (planned: EventReplica['plannedConditions'], state = emptyState) => {
+    const entries = [entryOf({ cards: [lamps] })];
+    const event = replicaOf(MIA, { entries, plannedConditions: planned });
+    const visit = findVisit(event, CAR, 'A');
+    if (!visit) throw new Error('no Service A in the fixture');
+    return judgeVisit(event, state, visit)[0]?.judged.verdict;
+  };
+
+  it('puts the lamps on before a stage that will be dark, unless the crew has seen it otherwise', () => {
+    expect(verdictAt({})).toBe('leave');
+    expect(verdictAt({ SS1: { night: 500 } })).toBe('leave');
+    expect(verdictAt({ SS2: { night: 500 } })).toBe('doNow');
+    const seen: EntryBody = {
+      kind: 'stageConfirmed',
+      entryId: CAR,
+      stageId: 'SS2',
+      driven: true,
+      conditions: {},
+    };
+    expect(verdictAt({ SS2: { night: 500 } }, stateOf(seen))).toBe('leave');
+  });
+
+  it('wears a card the faster', () => {
+    const dusty = cardOf(PADS, {
+      intervals: [{ counter: 'stageMetres', every: 31_000, tolerance: 0 }],
+      conditionFactors: { dust: 2000 },
+    });
+    const at = (planned: EventReplica['plannedConditions']) => {
+      const event = replicaOf(MIA, { entries: [entryOf({ cards: [dusty] })], plannedConditions: planned });
+      const visit = findVisit(event, CAR, 'A');
+      return visit ? judgeVisit(event, emptyState, visit)[0]?.judged.verdict : null;
+    };
+    expect(at({})).toBe('leave');
+    expect(at({ SS2: { dust: 1000 } })).toBe('doNow');
   });
 });
 

@@ -8,6 +8,7 @@ import {
   type LastDone,
 } from '@halfshaft/lifing';
 import { lastDoneOf, runsOf, type Task, taskOf, type WorkState } from '@halfshaft/worklog';
+import { plannedOf } from '../conditions/planned-of';
 import { triggerVerdicts } from './trigger-verdicts';
 import type { Visit } from './visit';
 
@@ -36,7 +37,7 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
     cards: entry.cards,
     lastDone,
     runs: runsOf(state.stages.values(), entry.entryId),
-    plannedConditions: new Map(),
+    plannedConditions: plannedOf(replica),
   });
   const verdicts = combineVerdicts({ intervals, triggers: triggerVerdicts(replica, state, visit) });
   return verdicts.flatMap((judged) => {

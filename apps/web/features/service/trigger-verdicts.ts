@@ -1,6 +1,7 @@
 import type { EventReplica } from '@halfshaft/contract';
 import { type Fact, judgeTriggers, type TriggerVerdict, triggersForCards } from '@halfshaft/lifing';
 import { runsOf, triggerFactsOf, type WorkState } from '@halfshaft/worklog';
+import { plannedOf } from '../conditions/planned-of';
 import { serviceNameOf } from '../work/names';
 import type { Visit } from './visit';
 
@@ -32,7 +33,7 @@ export function triggerQuestion(replica: EventReplica, state: WorkState, visit: 
     position: entry.startPosition,
     cards: entry.cards,
     runs: runsOf(state.stages.values(), entry.entryId),
-    plannedConditions: new Map(),
+    plannedConditions: plannedOf(replica),
     triggers: triggersForCards(entry.cards, drive, surface),
     serviceName: (id: string) => serviceNameOf(replica, id),
   };

@@ -1,7 +1,7 @@
 import type { EntryReplica, EventReplica } from '@halfshaft/contract';
 import { servicesOf } from '@halfshaft/itinerary';
 import type { JobCard } from '@halfshaft/lifing';
-import type { EntryId, TaskRef, TaskRules, WorkState } from '@halfshaft/worklog';
+import { type EntryId, reopensOf, type TaskRef, type TaskRules, type WorkState } from '@halfshaft/worklog';
 
 export function findEntry(replica: EventReplica, entryId: EntryId): EntryReplica | null {
   return replica.entries.find((entry) => entry.entryId === entryId) ?? null;
@@ -18,15 +18,15 @@ export function taskRulesOf(replica: EventReplica, state: WorkState, ref: TaskRe
   }
   const { cardId } = ref.source;
   const card = entry.cards.find((each) => each.id === cardId);
-  return card ? { ...rulesOfCard(card), serviceStands } : null;
+  const reopens = reopensOf(ref, { ...entry.car, cards: entry.cards });
+  return card ? { ...rulesOfCard(card), reopens, serviceStands } : null;
 }
 
-function rulesOfCard(card: JobCard): Omit<TaskRules, 'serviceStands'> {
+function rulesOfCard(card: JobCard): Omit<TaskRules, 'serviceStands' | 'reopens'> {
   const required = card.readings.filter((reading) => reading.required);
   return {
     needsSignature: card.needsSignature,
     requiredReadings: required.flatMap(placesOf),
-    reopens: [],
   };
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fullStarterCards } from '../full-starter/full-starter-cards';
 import { outsideServiceIds } from '../full-starter/outside-service-ids';
 import { starterTriggers } from '../full-starter/starter-triggers';
-import { crewCardIds, triggersForCards } from './triggers-for-cards';
+import { crewCardIds, newPartCardIds, triggersForCards } from './triggers-for-cards';
 
 const saved = fullStarterCards('four', 'gravel').map((card) => ({ ...card, id: `own ${card.id}` }));
 
@@ -31,5 +31,16 @@ describe('crewCardIds', () => {
       new Set(saved.filter(({ starterId }) => outsideServiceIds.has(starterId ?? '')).map(({ id }) => id)),
     );
     expect(crewCardIds([{ id: 'own', starterId: null }]).size).toBe(0);
+  });
+});
+
+describe('newPartCardIds', () => {
+  it('has the jobs that leave something new behind, and no look or round', () => {
+    const ids = newPartCardIds(saved, 'four', 'gravel');
+    expect(ids.has('own starter:front-pads')).toBe(true);
+    expect(ids.has('own starter:driveshafts')).toBe(true);
+    expect(ids.has('own starter:wheel-nuts')).toBe(false);
+    expect(saved.filter((card) => ids.has(card.id) && card.kind === 'round')).toEqual([]);
+    expect(newPartCardIds([{ id: 'own', starterId: null }], 'four', 'gravel').size).toBe(0);
   });
 });

@@ -25,6 +25,12 @@ export function crewCardIds(cards: readonly StarterOf[]): Set<string> {
   return new Set(doable.map((card) => card.id));
 }
 
+/** Of a car's cards, those that leave something new behind: it is looked at again once it has been driven. */
+export function newPartCardIds(cards: readonly StarterOf[], drive: Drive, surface: Surface): Set<string> {
+  const triggers = triggersForCards(cards, drive, surface);
+  return new Set(triggers.flatMap((each) => (each.kind === 'newlyFitted' ? each.fittedCardIds : [])));
+}
+
 function withIds(trigger: Trigger, own: (ids: readonly string[]) => string[]): Trigger {
   switch (trigger.kind) {
     case 'incident':

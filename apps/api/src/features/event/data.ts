@@ -1,5 +1,11 @@
 import type { CarRow, ItineraryText } from '@halfshaft/contract';
-import { DEFAULT_PENALTY_RULES, type Itinerary, type PenaltyRules } from '@halfshaft/itinerary';
+import {
+  type Conditions,
+  DEFAULT_PENALTY_RULES,
+  type Itinerary,
+  type PenaltyRules,
+  type StageId,
+} from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
 import type { TeamTx, UserTx } from '@halfshaft/store';
 import { toDate } from '../../clock';
@@ -87,6 +93,29 @@ export async function updatePenaltyRules(tx: TeamTx, eventId: string, rules: Pen
   await tx.db.event.update({
     where: { teamId_id: { teamId: tx.teamId, id: eventId } },
     data: { penaltyRules: rules as object },
+  });
+}
+
+/** What the managers expect of the stages; nothing for those they did not speak of. */
+export async function findPlannedConditions(
+  tx: TeamTx,
+  eventId: string,
+): Promise<Record<StageId, Conditions>> {
+  const row = await tx.db.event.findUnique({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    select: { plannedConditions: true },
+  });
+  return (row?.plannedConditions ?? {}) as Record<StageId, Conditions>;
+}
+
+export async function updatePlannedConditions(
+  tx: TeamTx,
+  eventId: string,
+  planned: Record<StageId, Conditions>,
+): Promise<void> {
+  await tx.db.event.update({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    data: { plannedConditions: planned },
   });
 }
 

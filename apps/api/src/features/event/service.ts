@@ -6,6 +6,7 @@ import {
   type ItineraryText,
   itineraryOptions,
   type saveItineraryInput,
+  type setConditionsInput,
   type setPenaltiesInput,
   type takeOverEventInput,
   type updateEntryInput,
@@ -35,6 +36,7 @@ import {
   findEvent,
   findItinerary,
   findPenaltyRules,
+  findPlannedConditions,
   findPublished,
   findTaken,
   listEntries,
@@ -43,6 +45,7 @@ import {
   updateEntryRow,
   updateEventDates,
   updatePenaltyRules,
+  updatePlannedConditions,
 } from './data';
 
 export { listPublished } from './data';
@@ -116,6 +119,13 @@ export async function setPenalties(tx: MemberTx, input: z.infer<typeof setPenalt
   await updatePenaltyRules(tx, input.eventId, input.rules);
 }
 
+/** What the stages are expected to be like, by which wear ahead and lamps and tyres are reckoned from now on. */
+export async function setConditions(tx: MemberTx, input: z.infer<typeof setConditionsInput>): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  if (!(await findEvent(tx, input.eventId))) throw unknown();
+  await updatePlannedConditions(tx, input.eventId, input.conditions);
+}
+
 /** A published event becomes the team's own, with a copy of its itinerary. */
 export async function takeOverEvent(tx: MemberTx, input: z.infer<typeof takeOverEventInput>, now: number) {
   if (!mayManage(tx.member)) throw notAllowed('a manager');
@@ -165,7 +175,8 @@ async function wearBroughtAlong(tx: TeamTx, carId: string, startsOn: string): Pr
   const entry = (await listEntries(tx, before.eventId)).find((each) => each.entryId === before.entryId);
   const tasks = await listTasks(tx, before.eventId);
   const runs = runsOf(await listStages(tx, before.eventId), before.entryId);
-  const knowledge = { itinerary: version.itinerary, services, runs, plannedConditions: new Map() };
+  const plannedConditions = new Map(Object.entries(await findPlannedConditions(tx, before.eventId)));
+  const knowledge = { itinerary: version.itinerary, services, runs, plannedConditions };
   const lastDone = lastDoneOf(tasks, services, before.entryId, before.carried);
   return carriedWear(knowledge, entry?.cards ?? [], lastDone);
 }
@@ -208,6 +219,7 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     itineraryNumber: version.number,
     itineraryText: version.text,
     penaltyRules: await findPenaltyRules(tx, eventId),
+    plannedConditions: await findPlannedConditions(tx, eventId),
     entries: entries.map(
       ({ entryId, car, carNumber, startPosition, positionsBySection, people, cards, carried }) => ({
         entryId,

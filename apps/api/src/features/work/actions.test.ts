@@ -6,6 +6,7 @@ const CAR = '00000000-0000-4000-8000-00000000000c';
 const ENTRY = '00000000-0000-4000-8000-00000000000e';
 const CARD = '00000000-0000-4000-8000-0000000000ca';
 const SNAG = '00000000-0000-4000-8000-0000000000a6';
+const NUTS = '00000000-0000-4000-8000-0000000000cb';
 const OTHER = '00000000-0000-4000-8000-000000000099';
 
 const FACTS: Facts = {
@@ -13,6 +14,19 @@ const FACTS: Facts = {
   people: new Set(['mia']),
   carOf: new Map([[ENTRY, CAR]]),
   cards: new Map([[CARD, { carId: CAR, needsSignature: true, readings: [pads(), level()] }]]),
+  cars: new Map([
+    [
+      CAR,
+      {
+        drive: 'four',
+        surface: 'gravel',
+        cards: [
+          { id: CARD, starterId: 'starter:front-pads' },
+          { id: NUTS, starterId: 'starter:wheel-nuts' },
+        ],
+      },
+    ],
+  ]),
   snagsElsewhere: new Set([OTHER]),
   factsElsewhere: new Set([OTHER]),
   records: new Map(),
@@ -166,7 +180,7 @@ describe('rulesFor', () => {
         { readingId: 'pads', position: 'FR' },
         { readingId: 'level', position: null },
       ],
-      reopens: [],
+      reopens: [`${ENTRY}~A~card~${NUTS}`],
       serviceStands: true,
     });
   });

@@ -4,6 +4,7 @@ import {
   type Action,
   type ArgsOf,
   type PushedAction,
+  reopensOf,
   type TaskRef,
   type TaskRules,
   taskRefOf,
@@ -81,13 +82,15 @@ export function factsOf({ itinerary, ...known }: Known): Facts {
 /** What `decide` must know of the task an action is about; null when it is about none, or its card is not known. */
 export function rulesFor(facts: Facts, action: Action): TaskRules | null {
   if (!('task' in action.args)) return null;
-  const { serviceId, source } = action.args.task;
+  const { entryId, serviceId, source } = action.args.task;
   const serviceStands = facts.services.has(serviceId);
   if (source.kind === 'snag') {
     return { needsSignature: false, requiredReadings: [], reopens: [], serviceStands };
   }
   const card = facts.cards.get(source.cardId);
-  return card ? { ...rulesOfCard(card), serviceStands } : null;
+  const car = facts.cars.get(facts.carOf.get(entryId) ?? '');
+  const reopens = car ? reopensOf(action.args.task, car) : [];
+  return card ? { ...rulesOfCard(card), reopens, serviceStands } : null;
 }
 
 /**
@@ -148,9 +151,9 @@ function isKnownTask(facts: Facts, slice: WorkState, { entryId, source }: TaskRe
   return facts.cards.get(source.cardId)?.carId === carId;
 }
 
-function rulesOfCard({ needsSignature, readings }: CardRules): Omit<TaskRules, 'serviceStands'> {
+function rulesOfCard({ needsSignature, readings }: CardRules): Omit<TaskRules, 'serviceStands' | 'reopens'> {
   const required = readings.filter((reading) => reading.required);
-  return { needsSignature, requiredReadings: required.flatMap(placesOf), reopens: [] };
+  return { needsSignature, requiredReadings: required.flatMap(placesOf) };
 }
 
 function placesOf({ id, positions }: CardRules['readings'][number]): TaskRules['requiredReadings'] {

@@ -5,6 +5,7 @@ import type { JobCard } from '@halfshaft/lifing';
 import { appendEntries, lockLog, type MemberTx, type Store, type TeamTx, withTeam } from '@halfshaft/store';
 import type {
   ActionRecord,
+  CarOfCards,
   ControlTime,
   LogEntry,
   RecordedFact,
@@ -100,6 +101,8 @@ export interface Known {
   /** By entry of this event: its car. */
   carOf: ReadonlyMap<string, string>;
   cards: ReadonlyMap<string, CardRules>;
+  /** By car: the cards that began as one of the starter set, whose triggers say what is to be done again. */
+  cars: ReadonlyMap<string, CarOfCards>;
   /** Snags that belong to another event of the team. */
   snagsElsewhere: ReadonlySet<string>;
   /** Facts of the car that belong to another event of the team. */
@@ -123,6 +126,7 @@ export async function loadKnown(
       people: string[] | null;
       cars: ById<string>;
       cards: ById<CardRules>;
+      starters: ById<CarOfCards>;
       elsewhere: string[] | null;
       facts: string[] | null;
       records: ById<ActionRecord>;
@@ -138,6 +142,13 @@ export async function loadKnown(
     (SELECT jsonb_object_agg(id, jsonb_build_object('carId', car_id, 'readings', body->'readings',
         'needsSignature', body->'needsSignature')) FROM card
       WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.cards}::uuid[])) AS cards,
+    (SELECT jsonb_object_agg(car.id, jsonb_build_object('drive', car.drive, 'surface', car.surface, 'cards',
+        (SELECT coalesce(jsonb_agg(jsonb_build_object('id', card.id, 'starterId', card.body->'starterId')
+            ORDER BY card.ordinal), '[]') FROM card
+          WHERE card.team_id = ${teamId}::uuid AND card.car_id = car.id AND card.body->>'starterId' IS NOT NULL
+            AND (card.removed_at IS NULL OR card.id = ANY(${ids.cards}::uuid[]))))) FROM car
+      WHERE car.team_id = ${teamId}::uuid AND car.id IN (SELECT car_id FROM entry
+        WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.entries}::uuid[]) AND event_id = ${eventId}::uuid)) AS starters,
     (SELECT jsonb_agg(id) FROM snag
       WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.snags}::uuid[]) AND event_id <> ${eventId}::uuid) AS elsewhere,
     (SELECT jsonb_agg(id) FROM car_fact
@@ -151,6 +162,7 @@ export async function loadKnown(
     people: new Set(row?.people),
     carOf: toMap(row?.cars),
     cards: toMap(row?.cards),
+    cars: toMap(row?.starters),
     snagsElsewhere: new Set(row?.elsewhere),
     factsElsewhere: new Set(row?.facts),
     records: toMap(row?.records),
