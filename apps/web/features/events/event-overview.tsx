@@ -12,6 +12,7 @@ import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
 import { PenaltySheet } from '../penalties/penalty-sheet';
 import { carsAddress, endAddress } from './addresses';
+import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
 import { EventPage } from './event-page';
@@ -78,6 +79,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
         </div>
       )}
       <PenaltySheet {...{ teamId, event, mayManage }} />
+      <ClockSheet {...{ teamId, event, receivedAt, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>
   );

@@ -10,6 +10,7 @@ import {
   publishedEvents,
   saveItineraryInput,
   saveItineraryOutput,
+  setClockOffsetInput,
   setPenaltiesInput,
   takeOverEventInput,
   takeOverEventOutput,
@@ -23,6 +24,7 @@ import {
   listEvents,
   listPublished,
   saveItinerary,
+  setClockOffset,
   setPenalties,
   takeOverEvent,
   updateEntry,
@@ -59,6 +61,10 @@ export const eventRouter = router({
   setPenalties: teamProcedure
     .input(setPenaltiesInput)
     .mutation(({ ctx, input }) => setPenalties(ctx.tx, input)),
+
+  setClockOffset: teamProcedure
+    .input(setClockOffsetInput)
+    .mutation(({ ctx, input }) => setClockOffset(ctx.tx, input)),
 
   published: tenantlessProcedure.output(publishedEvents).query(({ ctx }) => listPublished(ctx.tx)),
 

@@ -6,6 +6,7 @@ import {
   type ItineraryText,
   itineraryOptions,
   type saveItineraryInput,
+  type setClockOffsetInput,
   type setPenaltiesInput,
   type takeOverEventInput,
   type updateEntryInput,
@@ -40,6 +41,7 @@ import {
   listEntries,
   listEventRows,
   listPeople,
+  updateClockOffset,
   updateEntryRow,
   updateEventDates,
   updatePenaltyRules,
@@ -114,6 +116,16 @@ export async function setPenalties(tx: MemberTx, input: z.infer<typeof setPenalt
   if (!mayManage(tx.member)) throw notAllowed('a manager');
   if (!(await findEvent(tx, input.eventId))) throw unknown();
   await updatePenaltyRules(tx, input.eventId, input.rules);
+}
+
+/** How far the event's official clock is ahead of the server's: every clock of the team goes by it from now on. */
+export async function setClockOffset(
+  tx: MemberTx,
+  input: z.infer<typeof setClockOffsetInput>,
+): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  if (!(await findEvent(tx, input.eventId))) throw unknown();
+  await updateClockOffset(tx, input.eventId, input.clockOffsetSeconds);
 }
 
 /** A published event becomes the team's own, with a copy of its itinerary. */
