@@ -96,6 +96,11 @@ export const FIXTURES: Variant[] = [
     eventId,
     conditions: { SS1: { night: 1000 } },
   })),
+  variant('event.setClockOffset', 'manager', ({ teamId, eventId }) => ({
+    teamId,
+    eventId,
+    clockOffsetSeconds: 35,
+  })),
   variant('event.published', 'account', () => undefined),
   variant('event.takeOver', 'manager', ({ teamId, organiser: { organiserId, publishedEventId } }) => ({
     teamId,

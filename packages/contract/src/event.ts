@@ -191,6 +191,20 @@ export const plannedConditions = z
 
 export const setConditionsInput = z.object({ teamId, eventId, conditions: plannedConditions });
 
+/** A year and a day: an event tried out beforehand may run on a clock of its own. */
+const FARTHEST_CLOCK_SECONDS = 366 * 86_400;
+
+/** The event's official clock minus the server's, in whole seconds. */
+export const setClockOffsetInput = z.object({
+  teamId,
+  eventId,
+  clockOffsetSeconds: wholeNumber(
+    'The difference of the clocks in seconds',
+    -FARTHEST_CLOCK_SECONDS,
+    FARTHEST_CLOCK_SECONDS,
+  ),
+});
+
 export const getEventInput = z.object({ teamId, eventId });
 
 /**

@@ -13,6 +13,7 @@ import { api } from '@/lib/api';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { PenaltySheet } from '../penalties/penalty-sheet';
 import { carsAddress, endAddress } from './addresses';
+import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
 import { EventPage } from './event-page';
@@ -80,6 +81,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
       )}
       <PlannedSheet {...{ teamId, event, mayManage }} />
       <PenaltySheet {...{ teamId, event, mayManage }} />
+      <ClockSheet {...{ teamId, event, receivedAt, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>
   );

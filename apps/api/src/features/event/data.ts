@@ -119,6 +119,17 @@ export async function updatePlannedConditions(
   });
 }
 
+export async function updateClockOffset(
+  tx: TeamTx,
+  eventId: string,
+  clockOffsetSeconds: number,
+): Promise<void> {
+  await tx.db.event.update({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    data: { clockOffsetSeconds },
+  });
+}
+
 export async function updateEventDates(tx: TeamTx, eventId: string, text: ItineraryText): Promise<void> {
   await tx.db.event.update({
     where: { teamId_id: { teamId: tx.teamId, id: eventId } },

@@ -11,6 +11,7 @@ import {
   saveItineraryInput,
   saveItineraryOutput,
   setConditionsInput,
+  setClockOffsetInput,
   setPenaltiesInput,
   takeOverEventInput,
   takeOverEventOutput,
@@ -25,6 +26,7 @@ import {
   listPublished,
   saveItinerary,
   setConditions,
+  setClockOffset,
   setPenalties,
   takeOverEvent,
   updateEntry,
@@ -65,6 +67,10 @@ export const eventRouter = router({
   setConditions: teamProcedure
     .input(setConditionsInput)
     .mutation(({ ctx, input }) => setConditions(ctx.tx, input)),
+
+  setClockOffset: teamProcedure
+    .input(setClockOffsetInput)
+    .mutation(({ ctx, input }) => setClockOffset(ctx.tx, input)),
 
   published: tenantlessProcedure.output(publishedEvents).query(({ ctx }) => listPublished(ctx.tx)),
 

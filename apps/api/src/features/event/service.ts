@@ -7,6 +7,7 @@ import {
   itineraryOptions,
   type saveItineraryInput,
   type setConditionsInput,
+  type setClockOffsetInput,
   type setPenaltiesInput,
   type takeOverEventInput,
   type updateEntryInput,
@@ -42,6 +43,7 @@ import {
   listEntries,
   listEventRows,
   listPeople,
+  updateClockOffset,
   updateEntryRow,
   updateEventDates,
   updatePenaltyRules,
@@ -124,6 +126,16 @@ export async function setConditions(tx: MemberTx, input: z.infer<typeof setCondi
   if (!mayManage(tx.member)) throw notAllowed('a manager');
   if (!(await findEvent(tx, input.eventId))) throw unknown();
   await updatePlannedConditions(tx, input.eventId, input.conditions);
+}
+
+/** How far the event's official clock is ahead of the server's: every clock of the team goes by it from now on. */
+export async function setClockOffset(
+  tx: MemberTx,
+  input: z.infer<typeof setClockOffsetInput>,
+): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  if (!(await findEvent(tx, input.eventId))) throw unknown();
+  await updateClockOffset(tx, input.eventId, input.clockOffsetSeconds);
 }
 
 /** A published event becomes the team's own, with a copy of its itinerary. */
