@@ -91,6 +91,11 @@ export const FIXTURES: Variant[] = [
     eventId,
     rules: BRITISH,
   })),
+  variant('event.setTyreAllowance', 'manager', ({ teamId, eventId }) => ({
+    teamId,
+    eventId,
+    tyreAllowance: 8,
+  })),
   variant('event.published', 'account', () => undefined),
   variant('event.takeOver', 'manager', ({ teamId, organiser: { organiserId, publishedEventId } }) => ({
     teamId,

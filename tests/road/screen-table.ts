@@ -87,6 +87,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       gone(),
     ],
     '/event/itinerary/': [full(at({ team: ids.team, event: ids.event }), /Otter Moss/), gone()],
+    '/event/tyres/': [full(at(service), /Tyres and settings/), gone()],
     '/service/': [full(at(service), /Service B/), gone()],
     '/bay/': [full(at(service), /Front corners/), gone()],
     '/log/': [

@@ -175,6 +175,10 @@ export const penaltyRules = z.object({
 
 export const setPenaltiesInput = z.object({ teamId, eventId, rules: penaltyRules });
 
+/** Null: the regulations set no number. */
+export const tyreAllowance = wholeNumber('The number of tyres', 1, 200).nullable();
+export const setTyreAllowanceInput = z.object({ teamId, eventId, tyreAllowance });
+
 export const getEventInput = z.object({ teamId, eventId });
 
 /** All of one event that a phone needs to go on alone: everything but the log, which is pulled by seq. */
@@ -190,6 +194,8 @@ export interface EventReplica {
   itineraryText: ItineraryText;
   /** As the managers set them; otherwise what most events have. */
   penaltyRules: PenaltyRules;
+  /** How many tyres each car may use; null while no number is set. */
+  tyreAllowance: number | null;
   entries: EntryReplica[];
   people: TeamPerson[];
   /** The person the session belongs to. */

@@ -31,6 +31,8 @@ interface Visit {
 export const serviceAddress = ({ team, event, car, at }: Visit) =>
   address('service', { team, event, car, at });
 export const bayAddress = ({ team, event, car, at }: Visit) => address('bay', { team, event, car, at });
+export const tyresAddress = ({ team, event, car, at }: Visit) =>
+  address('event/tyres', { team, event, car, at });
 
 /** Sign in, and come back to `next`. */
 export const signInAddress = (next: string) => address('sign-in', { next });

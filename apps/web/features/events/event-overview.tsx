@@ -11,6 +11,7 @@ import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
 import { PenaltySheet } from '../penalties/penalty-sheet';
+import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { carsAddress } from './addresses';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
@@ -73,6 +74,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
         <EntrySheet key={entry.entryId} {...{ teamId, event, entry, services, now, mayManage }} />
       ))}
       <PenaltySheet {...{ teamId, event, mayManage }} />
+      <AllowanceSheet {...{ teamId, event, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>
   );

@@ -11,7 +11,7 @@ import { Stack } from '@/components/stack';
 import { RepairSheet } from '../bay/repair-sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
-import { bayAddress } from '../events/addresses';
+import { bayAddress, tyresAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
 import { carNameOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
@@ -54,6 +54,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
             <LinkButton look="main" href={bayAddress(ids)}>
               To the bay
             </LinkButton>
+            <LinkButton href={tyresAddress(ids)}>Tyres and settings</LinkButton>
             <Button onClick={() => window.print()}>Print</Button>
           </>
         }

@@ -117,6 +117,7 @@ export function replicaOf(me: string = MIA, more: Partial<EventReplica> = {}): E
       defaultGapSeconds: 180,
     },
     penaltyRules: DEFAULT_PENALTY_RULES,
+    tyreAllowance: null,
     entries: [entryOf()],
     people: [
       { personId: MIA, name: 'Mia', initials: 'M', membership: null },

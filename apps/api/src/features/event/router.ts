@@ -11,6 +11,7 @@ import {
   saveItineraryInput,
   saveItineraryOutput,
   setPenaltiesInput,
+  setTyreAllowanceInput,
   takeOverEventInput,
   takeOverEventOutput,
   updateEntryInput,
@@ -24,6 +25,7 @@ import {
   listPublished,
   saveItinerary,
   setPenalties,
+  setTyreAllowance,
   takeOverEvent,
   updateEntry,
 } from './service';
@@ -59,6 +61,10 @@ export const eventRouter = router({
   setPenalties: teamProcedure
     .input(setPenaltiesInput)
     .mutation(({ ctx, input }) => setPenalties(ctx.tx, input)),
+
+  setTyreAllowance: teamProcedure
+    .input(setTyreAllowanceInput)
+    .mutation(({ ctx, input }) => setTyreAllowance(ctx.tx, input)),
 
   published: tenantlessProcedure.output(publishedEvents).query(({ ctx }) => listPublished(ctx.tx)),
 

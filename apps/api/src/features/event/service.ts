@@ -7,6 +7,7 @@ import {
   itineraryOptions,
   type saveItineraryInput,
   type setPenaltiesInput,
+  type setTyreAllowanceInput,
   type takeOverEventInput,
   type updateEntryInput,
 } from '@halfshaft/contract';
@@ -37,12 +38,14 @@ import {
   findPenaltyRules,
   findPublished,
   findTaken,
+  findTyreAllowance,
   listEntries,
   listEventRows,
   listPeople,
   updateEntryRow,
   updateEventDates,
   updatePenaltyRules,
+  updateTyreAllowance,
 } from './data';
 
 export { listPublished } from './data';
@@ -114,6 +117,15 @@ export async function setPenalties(tx: MemberTx, input: z.infer<typeof setPenalt
   if (!mayManage(tx.member)) throw notAllowed('a manager');
   if (!(await findEvent(tx, input.eventId))) throw unknown();
   await updatePenaltyRules(tx, input.eventId, input.rules);
+}
+
+export async function setTyreAllowance(
+  tx: MemberTx,
+  input: z.infer<typeof setTyreAllowanceInput>,
+): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  if (!(await findEvent(tx, input.eventId))) throw unknown();
+  await updateTyreAllowance(tx, input.eventId, input.tyreAllowance);
 }
 
 /** A published event becomes the team's own, with a copy of its itinerary. */
@@ -208,6 +220,7 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     itineraryNumber: version.number,
     itineraryText: version.text,
     penaltyRules: await findPenaltyRules(tx, eventId),
+    tyreAllowance: await findTyreAllowance(tx, eventId),
     entries: entries.map(
       ({ entryId, car, carNumber, startPosition, positionsBySection, people, cards, carried }) => ({
         entryId,
