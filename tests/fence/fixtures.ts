@@ -101,6 +101,11 @@ export const FIXTURES: Variant[] = [
     eventId,
     clockOffsetSeconds: 35,
   })),
+  variant('event.setTyreAllowance', 'manager', ({ teamId, eventId }) => ({
+    teamId,
+    eventId,
+    tyreAllowance: 8,
+  })),
   variant('event.published', 'account', () => undefined),
   variant('event.takeOver', 'manager', ({ teamId, organiser: { organiserId, publishedEventId } }) => ({
     teamId,

@@ -94,6 +94,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       empty(at(emptyEvent), /No car was entered/),
       gone(),
     ],
+    '/event/tyres/': [full(at(service), /Tyres and settings/), gone()],
     '/service/': [full(at(service), /Service B/), gone()],
     '/bay/': [full(at(service), /Front corners/), gone()],
     '/log/': [

@@ -205,6 +205,10 @@ export const setClockOffsetInput = z.object({
   ),
 });
 
+/** Null: the regulations set no number. */
+export const tyreAllowance = wholeNumber('The number of tyres', 1, 200).nullable();
+export const setTyreAllowanceInput = z.object({ teamId, eventId, tyreAllowance });
+
 export const getEventInput = z.object({ teamId, eventId });
 
 /**
@@ -228,6 +232,9 @@ export interface EventReplica {
   penaltyRules: PenaltyRules;
   /** By stage: what the managers expect. What a crew confirms wins over it. */
   plannedConditions: Record<StageId, Conditions>;
+
+  /** How many tyres each car may use; null while no number is set. */
+  tyreAllowance: number | null;
   entries: EntryReplica[];
   people: TeamPerson[];
   /** The person the session belongs to. */

@@ -55,6 +55,16 @@ export function placedInWords({ at, fact }: { at: FactPlace; fact: CarFact }, na
   return `${factInWords(fact, names)}; ${where}`;
 }
 
+/** "front left" · "second spare" · "left in the service area". */
+export function tyrePlaceInWords(place: TyrePlace): string {
+  return TYRE_PLACES[place];
+}
+
+/** "the driver" · "the co-driver" · "the service crew". */
+export function askerInWords(asker: SettingAsker): string {
+  return ASKED_BY[asker];
+}
+
 /** "at Service B" · "on the road after SS3" · "on the road before the first stage". */
 export function factPlaceInWords(at: FactPlace, names: Pick<Names, 'service' | 'stage'>): string {
   if (at.kind === 'service') return `at ${names.service(at.serviceId)}`;

@@ -43,6 +43,11 @@ export { runsOf } from './runs-of';
 export { repairsOf, type TemporaryRepair } from './repairs-of';
 export { triggerFactsOf } from './trigger-facts-of';
 
+// For tyres and settings
+export { hotMillibarOf, type Warming } from './hot-pressure';
+export { settingsOf, type CarSetting, type SettingChange } from './settings-of';
+export { isOnCar, tyresOf, type TyreMeasure, type TyreQuestion, type TyreUse } from './tyres-of';
+
 // For lateness
 export { timesOf } from './times-of';
 
@@ -57,6 +62,6 @@ export { upgradeAction, type Upgrade } from './upgrade-action';
 
 // Words for people
 export { entryInWords, type EntryNames } from './entry-in-words';
-export { factInWords, factPlaceInWords } from './fact-in-words';
+export { askerInWords, factInWords, factPlaceInWords, tyrePlaceInWords } from './fact-in-words';
 export { flagInWords } from './flag-in-words';
 export { refusalInWords } from './refusal-in-words';

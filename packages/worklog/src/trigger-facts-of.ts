@@ -1,7 +1,8 @@
-import { type Itinerary, servicesOf } from '@halfshaft/itinerary';
+import type { Itinerary } from '@halfshaft/itinerary';
 import type { Fact } from '@halfshaft/lifing';
-import type { FactPlace, RecordedFact } from './car-fact';
+import type { RecordedFact } from './car-fact';
 import type { EntryId, TaskId } from './model';
+import { type PointOf, pointFinder } from './point-of-place';
 import { repairsOf } from './repairs-of';
 import type { WorkState } from './state';
 
@@ -24,21 +25,9 @@ export function triggerFactsOf(state: WorkState, itinerary: Itinerary, entryId: 
   return placed.sort((one, other) => one.seq - other.seq).map(({ fact }) => fact);
 }
 
-type PointOf = (at: FactPlace) => number | null;
 interface PlacedFact {
   seq: number;
   fact: Fact;
-}
-
-function pointFinder(itinerary: Itinerary): PointOf {
-  const services = new Map(servicesOf(itinerary).map((service) => [service.id, service.inIndex]));
-  const stages = new Map(
-    itinerary.points.flatMap((point, index) => (point.kind === 'stage' ? [[point.id, index] as const] : [])),
-  );
-  return (at) => {
-    if (at.kind === 'service') return services.get(at.serviceId) ?? null;
-    return at.afterStageId === null ? 0 : (stages.get(at.afterStageId) ?? null);
-  };
 }
 
 function doneIn(state: WorkState, entryId: EntryId, pointOf: PointOf): PlacedFact[] {

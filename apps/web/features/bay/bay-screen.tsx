@@ -9,7 +9,7 @@ import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
-import { serviceAddress } from '../events/addresses';
+import { serviceAddress, tyresAddress } from '../events/addresses';
 import { judgeVisit } from '../service/judge-visit';
 import { snagsOfCar } from '../service/snags-of-car';
 import { reasonNamesOf } from '../service/time-in-words';
@@ -55,7 +55,12 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
         above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
         title={visitTitle(replica, visit)}
         facts={visitFacts(replica, visit, visitTimes(replica, state, visit)).slice(0, 3)}
-        actions={<LinkButton href={serviceAddress(ids)}>Why, and does it fit?</LinkButton>}
+        actions={
+          <>
+            <LinkButton href={serviceAddress(ids)}>Why, and does it fit?</LinkButton>
+            <LinkButton href={tyresAddress(ids)}>Tyres and settings</LinkButton>
+          </>
+        }
       />
       <div className={styles.clock}>
         <VisitClock work={work} visit={visit} />

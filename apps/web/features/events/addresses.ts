@@ -40,5 +40,8 @@ export const recordSheetAddress = ({ team, event, car, at }: Visit) =>
 /** What is left when the event is over. */
 export const endAddress = (team: string, event: string) => address('event/end', { team, event });
 
+export const tyresAddress = ({ team, event, car, at }: Visit) =>
+  address('event/tyres', { team, event, car, at });
+
 /** Sign in, and come back to `next`. */
 export const signInAddress = (next: string) => address('sign-in', { next });

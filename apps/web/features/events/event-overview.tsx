@@ -12,6 +12,7 @@ import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { PenaltySheet } from '../penalties/penalty-sheet';
+import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { carsAddress, endAddress } from './addresses';
 import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
@@ -82,6 +83,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
       <PlannedSheet {...{ teamId, event, mayManage }} />
       <PenaltySheet {...{ teamId, event, mayManage }} />
       <ClockSheet {...{ teamId, event, receivedAt, mayManage }} />
+      <AllowanceSheet {...{ teamId, event, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>
   );

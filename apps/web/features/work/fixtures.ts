@@ -119,6 +119,7 @@ export function replicaOf(me: string = MIA, more: Partial<EventReplica> = {}): E
     },
     penaltyRules: DEFAULT_PENALTY_RULES,
     plannedConditions: {},
+    tyreAllowance: null,
     entries: [entryOf()],
     people: [
       { personId: MIA, name: 'Mia', initials: 'M', membership: null },

@@ -130,6 +130,22 @@ export async function updateClockOffset(
   });
 }
 
+/** Null: the regulations set no number, or nobody wrote it down yet. */
+export async function findTyreAllowance(tx: TeamTx, eventId: string): Promise<number | null> {
+  const row = await tx.db.event.findUnique({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    select: { tyreAllowance: true },
+  });
+  return row?.tyreAllowance ?? null;
+}
+
+export async function updateTyreAllowance(tx: TeamTx, eventId: string, tyreAllowance: number | null) {
+  await tx.db.event.update({
+    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
+    data: { tyreAllowance },
+  });
+}
+
 export async function updateEventDates(tx: TeamTx, eventId: string, text: ItineraryText): Promise<void> {
   await tx.db.event.update({
     where: { teamId_id: { teamId: tx.teamId, id: eventId } },

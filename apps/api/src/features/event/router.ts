@@ -10,9 +10,10 @@ import {
   publishedEvents,
   saveItineraryInput,
   saveItineraryOutput,
-  setConditionsInput,
   setClockOffsetInput,
+  setConditionsInput,
   setPenaltiesInput,
+  setTyreAllowanceInput,
   takeOverEventInput,
   takeOverEventOutput,
   updateEntryInput,
@@ -25,9 +26,10 @@ import {
   listEvents,
   listPublished,
   saveItinerary,
-  setConditions,
   setClockOffset,
+  setConditions,
   setPenalties,
+  setTyreAllowance,
   takeOverEvent,
   updateEntry,
 } from './service';
@@ -71,6 +73,10 @@ export const eventRouter = router({
   setClockOffset: teamProcedure
     .input(setClockOffsetInput)
     .mutation(({ ctx, input }) => setClockOffset(ctx.tx, input)),
+
+  setTyreAllowance: teamProcedure
+    .input(setTyreAllowanceInput)
+    .mutation(({ ctx, input }) => setTyreAllowance(ctx.tx, input)),
 
   published: tenantlessProcedure.output(publishedEvents).query(({ ctx }) => listPublished(ctx.tx)),
 

@@ -6,9 +6,10 @@ import {
   type ItineraryText,
   itineraryOptions,
   type saveItineraryInput,
-  type setConditionsInput,
   type setClockOffsetInput,
+  type setConditionsInput,
   type setPenaltiesInput,
+  type setTyreAllowanceInput,
   type takeOverEventInput,
   type updateEntryInput,
 } from '@halfshaft/contract';
@@ -40,6 +41,7 @@ import {
   findPlannedConditions,
   findPublished,
   findTaken,
+  findTyreAllowance,
   listEntries,
   listEventRows,
   listPeople,
@@ -48,6 +50,7 @@ import {
   updateEventDates,
   updatePenaltyRules,
   updatePlannedConditions,
+  updateTyreAllowance,
 } from './data';
 
 export { listPublished } from './data';
@@ -136,6 +139,15 @@ export async function setClockOffset(
   if (!mayManage(tx.member)) throw notAllowed('a manager');
   if (!(await findEvent(tx, input.eventId))) throw unknown();
   await updateClockOffset(tx, input.eventId, input.clockOffsetSeconds);
+}
+
+export async function setTyreAllowance(
+  tx: MemberTx,
+  input: z.infer<typeof setTyreAllowanceInput>,
+): Promise<void> {
+  if (!mayManage(tx.member)) throw notAllowed('a manager');
+  if (!(await findEvent(tx, input.eventId))) throw unknown();
+  await updateTyreAllowance(tx, input.eventId, input.tyreAllowance);
 }
 
 /** A published event becomes the team's own, with a copy of its itinerary. */
@@ -232,6 +244,7 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     itineraryText: version.text,
     penaltyRules: await findPenaltyRules(tx, eventId),
     plannedConditions: await findPlannedConditions(tx, eventId),
+    tyreAllowance: await findTyreAllowance(tx, eventId),
     entries: entries.map(
       ({ entryId, car, carNumber, startPosition, positionsBySection, people, cards, carried }) => ({
         entryId,
