@@ -102,6 +102,7 @@ describe('idsIn', () => {
       cards: [CARD],
       snags: [SNAG],
       facts: [],
+      reopening: [],
       undone: [CAR],
     });
   });

@@ -56,8 +56,14 @@ export function idsIn(actions: readonly Action[]): MentionedIds {
     cards: [...tasks.flatMap(({ source }) => (source.kind === 'card' ? [source.cardId] : [])), ...fitted],
     snags: actions.flatMap((action) => (action.kind === 'raiseSnag' ? [action.args.snagId] : [])),
     facts: recorded.map(({ factId }) => factId),
+    reopening: actions.flatMap(entryReopening),
     undone: actions.flatMap((action) => (action.kind === 'undo' ? [action.args.actionId] : [])),
   };
+}
+
+/** Work that is done, or done again, may open other cards of the car again; asking for a job never does. */
+function entryReopening(action: Action): string[] {
+  return action.kind === 'closeTask' || action.kind === 'reopenTask' ? [action.args.task.entryId] : [];
 }
 
 /** The task an action is about, and the one a fact speaks of. */

@@ -87,6 +87,8 @@ export interface MentionedIds {
   cards: string[];
   snags: string[];
   facts: string[];
+  /** Entries whose cards may open each other again: all cards of a car are read only for these. */
+  reopening: string[];
   /** Actions that are to be undone. */
   undone: string[];
 }
@@ -148,7 +150,7 @@ export async function loadKnown(
           WHERE card.team_id = ${teamId}::uuid AND card.car_id = car.id AND card.body->>'starterId' IS NOT NULL
             AND (card.removed_at IS NULL OR card.id = ANY(${ids.cards}::uuid[]))))) FROM car
       WHERE car.team_id = ${teamId}::uuid AND car.id IN (SELECT car_id FROM entry
-        WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.entries}::uuid[]) AND event_id = ${eventId}::uuid)) AS starters,
+        WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.reopening}::uuid[]) AND event_id = ${eventId}::uuid)) AS starters,
     (SELECT jsonb_agg(id) FROM snag
       WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.snags}::uuid[]) AND event_id <> ${eventId}::uuid) AS elsewhere,
     (SELECT jsonb_agg(id) FROM car_fact
