@@ -29,11 +29,11 @@ export function SettingLine({ setting, onBack, onChange }: SettingLineProps) {
       </ol>
       <div className={`${styles.buttons} screen-only`}>
         {base === '' || isAtBase ? null : (
-          <Button aria-label={`${name}: back to base, ${base}`} onClick={onBack}>
+          <Button aria-label={`Back to base: ${base}. ${name}`} onClick={onBack}>
             Back to base: {base}
           </Button>
         )}
-        <Button look="quiet" aria-label={`Change ${name} again`} onClick={onChange}>
+        <Button look="quiet" aria-label={`Change again: ${name}`} onClick={onChange}>
           Change again
         </Button>
       </div>

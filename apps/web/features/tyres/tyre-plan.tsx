@@ -1,4 +1,4 @@
-import { type TyrePlace, type TyreUse, tyrePlaceInWords } from '@halfshaft/worklog';
+import type { TyrePlace, TyreUse } from '@halfshaft/worklog';
 import { classNames } from '@/lib/class-names';
 import { CarDrawing } from '../car-plan/car-drawing';
 import { barInWords, distanceInWords, placeTitle, treadInWords } from './tyre-words';
@@ -47,9 +47,8 @@ function PlaceButton({ place, tyre, onPlace }: PlaceButtonProps) {
       type="button"
       className={classNames(styles.place, styles[place], !tyre && styles.vacant)}
       onClick={() => onPlace(place)}
-      aria-label={`${placeTitle(place)}: ${tyre ? linesOf(tyre).join(', ') : 'no tyre written down'}`}
     >
-      <span className={styles.placeName}>{tyrePlaceInWords(place)}</span>
+      <span className={styles.placeName}>{placeTitle(place)}</span>
       {tyre ? linesOf(tyre).map((line) => <span key={line}>{line}</span>) : <span>no tyre</span>}
     </button>
   );
