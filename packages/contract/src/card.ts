@@ -60,7 +60,7 @@ export const cardBody = z
   .object({
     kind: z.enum(['job', 'round']),
     /** Cards saved before there were triggers have none, and a team's own never do. */
-    starterId: z.string().max(60).nullable().default(null),
+    starterId: z.string().max(CARD_LIMITS.starterCharacters).nullable().default(null),
     name: shortText('The name of the card', CARD_LIMITS.nameCharacters),
     place: carPlace,
     intervals: z.array(interval).max(CARD_LIMITS.intervals, 'More than five limits on one card.'),

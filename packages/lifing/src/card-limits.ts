@@ -25,4 +25,5 @@ export const CARD_LIMITS = {
   tools: 20,
   toolCharacters: 60,
   instructionCharacters: 600,
+  starterCharacters: 60,
 } as const;

@@ -61,6 +61,7 @@ function cellsOf(card: TableCard): Record<CardField, string> {
     caution: card.caution,
     tools: card.tools.map((tool) => writeItem(tool, '|')).join(BETWEEN_ITEMS),
     instruction: card.instruction,
+    starter: card.starterId ?? '',
   };
 }
 

@@ -25,6 +25,7 @@ export const HEADINGS: Record<CardField, string> = {
   caution: 'Caution',
   tools: 'Tools',
   instruction: 'Instruction',
+  starter: 'Starter card',
 };
 
 export const FIELDS = Object.keys(HEADINGS) as readonly CardField[];

@@ -69,6 +69,7 @@ export const anyCard: fc.Arbitrary<TableCard> = fc
     caution: text(0, 40),
     tools: fc.array(text(1, CARD_LIMITS.toolCharacters), { maxLength: 4 }),
     instruction: text(0, 40),
+    starterId: fc.constantFrom(null, 'starter:wheel-nuts'),
   })
   .filter(({ intervals, dueAt }) => intervals.length > 0 || dueAt !== null)
   .map(({ dueAt, looks, ...card }) =>
@@ -81,8 +82,8 @@ export const anyCard: fc.Arbitrary<TableCard> = fc
   );
 
 /** The same card as a table gives it back: without its ids, looks and readings numbered. */
-export function numbered(card: TableCard & { id?: string; starterId?: string | null }): TableCard {
-  const { id: _id, starterId: _starterId, ...body } = card;
+export function numbered(card: TableCard & { id?: string }): TableCard {
+  const { id: _id, ...body } = card;
   return {
     ...body,
     looks: card.looks.map((look, index) => ({ ...look, id: `look-${index + 1}` })),

@@ -23,9 +23,7 @@ export function matchCards(before: readonly JobCard[], table: readonly TableCard
   const cards = table.map((card) => {
     const at = free.findIndex((each) => foldWords(each.name) === foldWords(card.name));
     const [same] = at === -1 ? [] : free.splice(at, 1);
-    return same
-      ? { id: same.id, card: withIdsOf(same, card) }
-      : { id: null, card: { ...card, starterId: null } };
+    return same ? { id: same.id, card: withIdsOf(same, card) } : { id: null, card };
   });
   return { cards, removed: free };
 }
@@ -33,7 +31,7 @@ export function matchCards(before: readonly JobCard[], table: readonly TableCard
 function withIdsOf(before: JobCard, card: TableCard): Omit<JobCard, 'id'> {
   return {
     ...card,
-    starterId: before.starterId,
+    starterId: card.starterId ?? before.starterId,
     looks: keepIds<Look>(before.looks, card.looks, (look) => look.words),
     readings: keepIds<ReadingSpec>(before.readings, card.readings, (reading) => reading.name),
   };

@@ -1,10 +1,7 @@
 import type { JobCard } from '../job-card';
 
-/**
- * A card as a table holds it: ids are given when it is saved. Which starter card it began as has no column, since it means
- * nothing to who edits the table; `matchCards` keeps it by the card's name.
- */
-export type TableCard = Omit<JobCard, 'id' | 'starterId'>;
+/** A card as a table holds it: ids are given when it is saved. */
+export type TableCard = Omit<JobCard, 'id'>;
 
 /** The columns, by what they hold. */
 export type CardField =
@@ -29,7 +26,8 @@ export type CardField =
   | 'signature'
   | 'caution'
   | 'tools'
-  | 'instruction';
+  | 'instruction'
+  | 'starter';
 
 export type CardTableCode =
   /** Nothing is written, or headings alone. */

@@ -30,6 +30,8 @@ export function readCardRow(cells: RowCells): TableCard {
     caution: readText(cells, 'caution', CARD_LIMITS.cautionCharacters),
     tools: readItems(cells, 'tools', { items: CARD_LIMITS.tools, characters: CARD_LIMITS.toolCharacters }),
     instruction: readText(cells, 'instruction', CARD_LIMITS.instructionCharacters),
+    // Which starter card it began as, so that what happens to the car goes on calling it; nobody writes this by hand.
+    starterId: readText(cells, 'starter', CARD_LIMITS.starterCharacters) || null,
   };
 }
 

@@ -227,7 +227,7 @@ describe('readCardTable', () => {
           intervals: [{ counter: 'services', every: 1, tolerance: 0 }],
           ...{ dateLimit: null, conditionFactors: {}, combineConditions: 'largest' },
           ...{ leastServiceSeconds: 0, remoteAllowed: true, needsSignature: false },
-          ...{ looks: [], readings: [], tools: [], caution: '', instruction: '' },
+          ...{ looks: [], readings: [], starterId: null, tools: [], caution: '', instruction: '' },
         },
       ],
     });

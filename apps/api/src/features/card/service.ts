@@ -50,8 +50,7 @@ export async function importTable(
   const read = readCardTable(text);
   if (!read.ok) return read;
   if (how === 'replace') return replaceCards(tx, carId, read.cards, now);
-  const cards = read.cards.map((card) => ({ ...card, starterId: null }));
-  await createCardRows(tx, carId, cards, now);
+  await createCardRows(tx, carId, read.cards, now);
   return { ok: true, added: read.cards.length, kept: 0, removed: 0 };
 }
 
