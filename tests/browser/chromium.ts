@@ -1,3 +1,4 @@
+export { expectAccessible } from './expect-accessible';
 export { type OpenPage, openPage, type PageOptions } from './open-page';
 export { runAxe } from './run-axe';
 export { screenshot } from './screenshot';

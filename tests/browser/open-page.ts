@@ -8,6 +8,8 @@ export interface PageOptions {
   readonly height: number;
   readonly baseUrl: string;
   readonly colorScheme?: 'light' | 'dark';
+  /** Of who is signed in, as a browser sends it; left away or empty, nobody is. */
+  readonly cookie?: string;
   /** Whether the page may install its service worker. Off unless asked for: it would fetch every page anew for each test. */
   readonly keepsPages?: boolean;
   /** Complaints that this test provokes on purpose; each must be seen, every other one fails the test. */
@@ -35,6 +37,7 @@ export async function openPage(options: PageOptions): Promise<OpenPage> {
     baseURL: options.baseUrl,
     serviceWorkers: options.keepsPages ? 'allow' : 'block',
   });
+  await context.addCookies(cookiesOf(options));
   const complaints: string[] = [];
   const tolerated = options.tolerated ?? [];
   await watchPage(context, (line) => {
@@ -45,6 +48,14 @@ export async function openPage(options: PageOptions): Promise<OpenPage> {
     refuseComplaints(complaints, options.expected ?? []);
   });
   return { page: await context.newPage(), context, complaints };
+}
+
+function cookiesOf({ cookie = '', baseUrl }: PageOptions) {
+  const pairs = cookie.split('; ').filter(Boolean);
+  return pairs.map((pair) => {
+    const [name = '', ...value] = pair.split('=');
+    return { name, value: value.join('='), url: baseUrl };
+  });
 }
 
 /** Throws a sentence for complaints that were not expected, and for expected ones that never came. */

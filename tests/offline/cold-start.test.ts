@@ -24,15 +24,8 @@ afterAll(async () => {
   await database.drop();
 });
 
-async function openPhone(cookie: string) {
-  const { context, page } = await openPage({ ...PHONE, baseUrl: house.url, tolerated });
-  await context.addCookies(
-    cookie.split('; ').map((pair) => {
-      const [name = '', ...value] = pair.split('=');
-      return { name, value: value.join('='), url: house.url };
-    }),
-  );
-  return { context, page };
+function openPhone(cookie: string) {
+  return openPage({ ...PHONE, baseUrl: house.url, cookie, tolerated });
 }
 
 /** Once with a network: the pages are installed, and the event is on the phone. */

@@ -23,11 +23,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 async function openCar(view: (typeof SIZES)[number], card?: string): Promise<Page> {
-  const { page, context } = await openPage({ ...view, baseUrl: house.url });
-  const pairs = team.cookie.split('; ').map((pair) => pair.split('='));
-  await context.addCookies(
-    pairs.map(([name = '', ...value]) => ({ name, value: value.join('='), url: house.url })),
-  );
+  const { page } = await openPage({ ...view, baseUrl: house.url, cookie: team.cookie });
   const query = new URLSearchParams({ team: team.teamId, car: team.carId, ...(card ? { card } : {}) });
   await page.goto(`/car/?${query}`);
   return page;

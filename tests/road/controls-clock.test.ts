@@ -1,8 +1,7 @@
 import { resolve } from 'node:path';
 import { formatClock } from '@halfshaft/itinerary';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openPage, runAxe, screenshot } from '../browser/chromium';
+import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
@@ -17,22 +16,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 async function openAs(cookie: string, size: { width: number; height: number }) {
-  const opened = await openPage({ ...size, baseUrl: house.url });
-  const pairs = cookie.split('; ').filter(Boolean);
-  await opened.context.addCookies(
-    pairs.map((pair) => {
-      const [name = '', ...value] = pair.split('=');
-      return { name, value: value.join('='), url: house.url };
-    }),
-  );
-  return opened.page;
-}
-
-async function expectAccessible(page: Page, name: string) {
-  await screenshot(page, name);
-  expect(await runAxe(page), name).toEqual([]);
-  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
+  return (await openPage({ ...size, baseUrl: house.url, cookie })).page;
 }
 
 it('takes the control’s clock in one press, and every clock of the team goes by it', async () => {

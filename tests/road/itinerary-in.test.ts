@@ -38,11 +38,7 @@ async function openAsManager(size: { width: number; height: number }) {
   const { userId, cookie } = await house.signUp('Nell Ashby');
   const caller = house.callAs(userId);
   const { teamId } = await caller.team.create({ name: 'Ashcombe Rallying', personName: 'Nell Ashby' });
-  const { page, context } = await openPage({ ...size, baseUrl: house.url });
-  const pairs = cookie.split('; ').map((pair) => pair.split('='));
-  await context.addCookies(
-    pairs.map(([name = '', ...value]) => ({ name, value: value.join('='), url: house.url })),
-  );
+  const { page } = await openPage({ ...size, baseUrl: house.url, cookie });
   return { page, caller, teamId };
 }
 

@@ -1,8 +1,7 @@
 import { resolve } from 'node:path';
 import type { ActionBody } from '@halfshaft/worklog';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openPage, runAxe, screenshot } from '../browser/chromium';
+import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import {
   foundTeamAtEvent,
   ITINERARY,
@@ -23,15 +22,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 async function openAs(cookie: string, size = DESK) {
-  const opened = await openPage({ ...size, baseUrl: house.url });
-  const pairs = cookie.split('; ').filter(Boolean);
-  await opened.context.addCookies(
-    pairs.map((pair) => {
-      const [name = '', ...value] = pair.split('=');
-      return { name, value: value.join('='), url: house.url };
-    }),
-  );
-  return opened.page;
+  return (await openPage({ ...size, baseUrl: house.url, cookie })).page;
 }
 
 const queryOf = ({ teamId, eventId, entryId }: TeamAtEvent, at: string) =>
@@ -39,13 +30,6 @@ const queryOf = ({ teamId, eventId, entryId }: TeamAtEvent, at: string) =>
 
 /** Page objects of a PDF: Chromium writes their dictionaries uncompressed. */
 const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-
-async function expectGood(page: Page, name: string) {
-  await screenshot(page, name);
-  expect(await runAxe(page), name).toEqual([]);
-  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
-}
 
 it('prints a twenty-minute service by person on one page of A4', async () => {
   const team = await foundTeamAtEvent(house, 'Paper');
@@ -78,7 +62,7 @@ it('takes a filled sheet for named people, with a second signature in ink, and l
   await signature.selectOption({ label: 'Ida Fell (IF)' });
   await page.getByRole('button', { name: 'Record all (1)' }).click();
   await nuts.getByText('must be by somebody who did not do the work', { exact: false }).waitFor();
-  await expectGood(page, 'sheet-record');
+  await expectAccessible(page, 'sheet-record');
   await page.reload();
   await signature.selectOption({ label: 'Ink Founder (IF)' });
   expect(await initials.locator('option:checked').textContent()).toMatch(/^Ida Fell/);
@@ -111,7 +95,7 @@ it('takes a signature in ink of somebody without a phone, and says who typed it'
   await nuts.getByLabel('Done', { exact: true }).check();
   await nuts.getByLabel('Initials of').selectOption(mechanic.personId);
   await nuts.getByLabel('Second signature in ink').selectOption(team.personId);
-  await expectGood(page, 'sheet-record-phone');
+  await expectAccessible(page, 'sheet-record-phone');
   await page.getByRole('button', { name: 'Record all (1)' }).click();
   await page.getByRole('link', { name: 'To the log' }).click();
   const signed = page.getByRole('listitem').filter({ hasText: 'in ink on the printed sheet' });
@@ -148,7 +132,7 @@ it('takes what is open along to the next event of the car, once', async () => {
   const page = await openAs(team.cookie);
   await page.goto(`/event/end/?${new URLSearchParams({ team: teamId, event: eventId })}`);
   await page.getByText('tied with wire', { exact: false }).first().waitFor();
-  await expectGood(page, 'event-end');
+  await expectAccessible(page, 'event-end');
   await page.getByRole('button', { name: 'Raise 1 snag at Next stages' }).click();
   await page.getByText('Everything open is on the list of Next stages.').waitFor();
   await page.reload();

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { dueAt, formatClock, positionsOf, servicesOf } from '@halfshaft/itinerary';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openPage, runAxe, screenshot } from '../browser/chromium';
+import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
@@ -31,14 +31,7 @@ it('times the services after a regroup by the position set there', async () => {
   const set = { [section]: AFTER_REGROUP };
   expect(clock(inIndex, set)).not.toBe(clock(inIndex, {}));
 
-  const { page, context } = await openPage({ width: 360, height: 740, baseUrl: house.url });
-  const pairs = team.cookie.split('; ').filter(Boolean);
-  await context.addCookies(
-    pairs.map((pair) => {
-      const [name = '', ...value] = pair.split('=');
-      return { name, value: value.join('='), url: house.url };
-    }),
-  );
+  const { page } = await openPage({ width: 360, height: 740, baseUrl: house.url, cookie: team.cookie });
   await page.goto(`/event/?${new URLSearchParams({ team: teamId, event: eventId })}`);
   await page.getByText(`Start position ${FIRST}, 2 people at service`).waitFor();
   await page.getByRole('button', { name: 'Change car 7 at this event' }).click();
@@ -47,15 +40,13 @@ it('times the services after a regroup by the position set there', async () => {
   await box.fill('none');
   await page.getByRole('button', { name: 'Save' }).click();
   await page.getByText('The start position must be a whole number from 1 to 300.').waitFor();
-  await screenshot(page, 'order-set-anew-refused');
-  expect(await runAxe(page)).toEqual([]);
+  await expectAccessible(page, 'order-set-anew-refused');
   await box.fill(String(AFTER_REGROUP));
   await page.getByRole('button', { name: 'Save' }).click();
   await page
     .getByText(`Start position ${FIRST}, then ${AFTER_REGROUP} from Section ${section} on, 2 people`)
     .waitFor();
-  await screenshot(page, 'order-set-anew');
-  expect(await runAxe(page)).toEqual([]);
+  await expectAccessible(page, 'order-set-anew');
 
   await page.setViewportSize({ width: 1440, height: 900 });
   await page.emulateMedia({ colorScheme: 'dark' });
@@ -63,8 +54,7 @@ it('times the services after a regroup by the position set there', async () => {
   // What is set stands open at once.
   await box.waitFor();
   expect(await box.inputValue()).toBe(String(AFTER_REGROUP));
-  await screenshot(page, 'order-set-anew-wide-dark');
-  expect(await runAxe(page)).toEqual([]);
+  await expectAccessible(page, 'order-set-anew-wide-dark');
 
   const saved = await team.caller.event.get({ teamId, eventId });
   expect(saved.entries[0]?.positionsBySection).toEqual(set);

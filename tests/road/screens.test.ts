@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openPage, runAxe, screenshot } from '../browser/chromium';
+import { expectAccessible, openPage } from '../browser/chromium';
 import { type DemoWorld, loadDemoWorld } from '../support/demo-house';
 import { ITINERARY } from '../support/event';
 import { type House, openHouse } from '../support/house';
@@ -102,26 +102,15 @@ async function look(
   screen: ScreenState,
   view: { width: number; height: number; colorScheme: 'light' | 'dark' },
 ): Promise<void> {
-  const { page, context } = await openPage({
+  const { page } = await openPage({
     ...view,
     baseUrl: house.url,
+    cookie: cookies[screen.who],
     tolerated: screen.tolerated ?? [],
   });
-  await context.addCookies(cookiesFor(cookies[screen.who]));
   await page.goto(route + screen.query);
   await page.getByText(screen.shows).filter({ visible: true }).first().waitFor({ timeout: 15_000 });
   await page.waitForLoadState('load');
   const name = `${route.replaceAll('/', '-').replace(/^-|-$/g, '') || 'start'}-${screen.state}-${view.width}-${view.colorScheme}`;
-  await screenshot(page, name);
-  expect(await runAxe(page), name).toEqual([]);
-  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
-}
-
-function cookiesFor(cookie: string) {
-  const pairs = cookie.split('; ').filter(Boolean);
-  return pairs.map((pair) => {
-    const [name = '', ...value] = pair.split('=');
-    return { name, value: value.join('='), url: house.url };
-  });
+  await expectAccessible(page, name);
 }

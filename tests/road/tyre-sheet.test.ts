@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openPage, runAxe, screenshot } from '../browser/chromium';
+import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, makeAction } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
@@ -16,22 +16,7 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 async function openAs(cookie: string, size: typeof PHONE, colorScheme: 'light' | 'dark' = 'light') {
-  const { context, page } = await openPage({ ...size, colorScheme, baseUrl: house.url });
-  const pairs = cookie.split('; ').filter(Boolean);
-  await context.addCookies(
-    pairs.map((pair) => {
-      const [name = '', ...value] = pair.split('=');
-      return { name, value: value.join('='), url: house.url };
-    }),
-  );
-  return page;
-}
-
-async function expectAccessible(page: Page, name: string) {
-  await screenshot(page, name);
-  expect(await runAxe(page), name).toEqual([]);
-  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
+  return (await openPage({ ...size, colorScheme, baseUrl: house.url, cookie })).page;
 }
 
 /** A team, the address of its tyre sheet at a service, and the stages that lie before Service A. */

@@ -1,0 +1,12 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { runAxe } from './run-axe';
+import { screenshot } from './screenshot';
+
+/** Takes a picture under this name; fails on anything the accessibility check finds, or when the page is wider than its screen. */
+export async function expectAccessible(page: Page, name: string): Promise<void> {
+  await screenshot(page, name);
+  expect(await runAxe(page), name).toEqual([]);
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
+}
