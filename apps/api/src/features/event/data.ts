@@ -24,6 +24,17 @@ export interface EventRow {
   clockOffsetSeconds: number;
 }
 
+/** What the managers set for the event as a whole. */
+export interface EventSettings {
+  clockOffsetSeconds: number;
+  /** Otherwise what most events have. */
+  penaltyRules: PenaltyRules;
+  /** What they expect of the stages; nothing for those they did not speak of. */
+  plannedConditions: Record<StageId, Conditions>;
+  /** Null: the regulations set no number, or nobody wrote it down yet. */
+  tyreAllowance: number | null;
+}
+
 export interface ItineraryVersion {
   number: number;
   text: ItineraryText;
@@ -50,9 +61,9 @@ export async function findEventName(tx: TeamTx, eventId: string): Promise<string
   return (await findEvent(tx, eventId))?.name ?? null;
 }
 
-export async function findEvent(tx: TeamTx, eventId: string): Promise<EventRow | null> {
+export async function findEvent(tx: TeamTx, eventId: string): Promise<(EventRow & EventSettings) | null> {
   const row = await tx.db.event.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: eventId } } });
-  return row && toEvent(row);
+  return row && { ...toEvent(row), ...toSettings(row) };
 }
 
 /** The event with its log, which starts empty. */
@@ -79,70 +90,15 @@ export async function createEventRow(
   await tx.db.logHead.create({ data: { teamId, eventId, lastSeq: 0 } });
 }
 
-/** As the managers set them; otherwise what most events have. */
-export async function findPenaltyRules(tx: TeamTx, eventId: string): Promise<PenaltyRules> {
-  const row = await tx.db.event.findUnique({
-    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    select: { penaltyRules: true },
-  });
-  // A setting that is newer than what was saved keeps its usual value.
-  return { ...DEFAULT_PENALTY_RULES, ...(row?.penaltyRules as Partial<PenaltyRules> | null) };
-}
-
-export async function updatePenaltyRules(tx: TeamTx, eventId: string, rules: PenaltyRules): Promise<void> {
-  await tx.db.event.update({
-    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    data: { penaltyRules: rules as object },
-  });
-}
-
-/** What the managers expect of the stages; nothing for those they did not speak of. */
-export async function findPlannedConditions(
+export async function updateSettings(
   tx: TeamTx,
   eventId: string,
-): Promise<Record<StageId, Conditions>> {
-  const row = await tx.db.event.findUnique({
-    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    select: { plannedConditions: true },
-  });
-  return (row?.plannedConditions ?? {}) as Record<StageId, Conditions>;
-}
-
-export async function updatePlannedConditions(
-  tx: TeamTx,
-  eventId: string,
-  planned: Record<StageId, Conditions>,
+  settings: Partial<EventSettings>,
 ): Promise<void> {
+  const { penaltyRules, ...others } = settings;
   await tx.db.event.update({
     where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    data: { plannedConditions: planned },
-  });
-}
-
-export async function updateClockOffset(
-  tx: TeamTx,
-  eventId: string,
-  clockOffsetSeconds: number,
-): Promise<void> {
-  await tx.db.event.update({
-    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    data: { clockOffsetSeconds },
-  });
-}
-
-/** Null: the regulations set no number, or nobody wrote it down yet. */
-export async function findTyreAllowance(tx: TeamTx, eventId: string): Promise<number | null> {
-  const row = await tx.db.event.findUnique({
-    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    select: { tyreAllowance: true },
-  });
-  return row?.tyreAllowance ?? null;
-}
-
-export async function updateTyreAllowance(tx: TeamTx, eventId: string, tyreAllowance: number | null) {
-  await tx.db.event.update({
-    where: { teamId_id: { teamId: tx.teamId, id: eventId } },
-    data: { tyreAllowance },
+    data: { ...others, ...(penaltyRules ? { penaltyRules: penaltyRules as object } : {}) },
   });
 }
 
@@ -307,6 +263,21 @@ function toEvent(row: {
 }): EventRow {
   const { id, name, timeZone, startsOn, clockOffsetSeconds } = row;
   return { eventId: id, name, timeZone, startsOn: toDay(startsOn), clockOffsetSeconds };
+}
+
+function toSettings(row: {
+  clockOffsetSeconds: number;
+  penaltyRules: unknown;
+  plannedConditions: unknown;
+  tyreAllowance: number | null;
+}): EventSettings {
+  return {
+    clockOffsetSeconds: row.clockOffsetSeconds,
+    // A setting that is newer than what was saved keeps its usual value.
+    penaltyRules: { ...DEFAULT_PENALTY_RULES, ...(row.penaltyRules as Partial<PenaltyRules> | null) },
+    plannedConditions: row.plannedConditions as EventSettings['plannedConditions'],
+    tyreAllowance: row.tyreAllowance,
+  };
 }
 
 /** What a version that says nothing of it was read with. */

@@ -32,25 +32,20 @@ import {
   createEntryRow,
   createEventRow,
   createVersionRow,
+  type EventSettings,
   findCar,
   findEntry,
   findEntryBefore,
   findEvent,
   findItinerary,
-  findPenaltyRules,
-  findPlannedConditions,
   findPublished,
   findTaken,
-  findTyreAllowance,
   listEntries,
   listEventRows,
   listPeople,
-  updateClockOffset,
   updateEntryRow,
   updateEventDates,
-  updatePenaltyRules,
-  updatePlannedConditions,
-  updateTyreAllowance,
+  updateSettings,
 } from './data';
 
 export { listPublished } from './data';
@@ -119,16 +114,12 @@ export async function saveItinerary(tx: MemberTx, input: z.infer<typeof saveItin
 
 /** The event's own penalties, by which its lateness is reckoned from now on. */
 export async function setPenalties(tx: MemberTx, input: z.infer<typeof setPenaltiesInput>): Promise<void> {
-  if (!mayManage(tx.member)) throw notAllowed('a manager');
-  if (!(await findEvent(tx, input.eventId))) throw unknown();
-  await updatePenaltyRules(tx, input.eventId, input.rules);
+  await changeSettings(tx, input.eventId, { penaltyRules: input.rules });
 }
 
 /** What the stages are expected to be like, by which wear ahead and lamps and tyres are reckoned from now on. */
 export async function setConditions(tx: MemberTx, input: z.infer<typeof setConditionsInput>): Promise<void> {
-  if (!mayManage(tx.member)) throw notAllowed('a manager');
-  if (!(await findEvent(tx, input.eventId))) throw unknown();
-  await updatePlannedConditions(tx, input.eventId, input.conditions);
+  await changeSettings(tx, input.eventId, { plannedConditions: input.conditions });
 }
 
 /** How far the event's official clock is ahead of the server's: every clock of the team goes by it from now on. */
@@ -136,18 +127,24 @@ export async function setClockOffset(
   tx: MemberTx,
   input: z.infer<typeof setClockOffsetInput>,
 ): Promise<void> {
-  if (!mayManage(tx.member)) throw notAllowed('a manager');
-  if (!(await findEvent(tx, input.eventId))) throw unknown();
-  await updateClockOffset(tx, input.eventId, input.clockOffsetSeconds);
+  await changeSettings(tx, input.eventId, { clockOffsetSeconds: input.clockOffsetSeconds });
 }
 
 export async function setTyreAllowance(
   tx: MemberTx,
   input: z.infer<typeof setTyreAllowanceInput>,
 ): Promise<void> {
+  await changeSettings(tx, input.eventId, { tyreAllowance: input.tyreAllowance });
+}
+
+async function changeSettings(
+  tx: MemberTx,
+  eventId: string,
+  settings: Partial<EventSettings>,
+): Promise<void> {
   if (!mayManage(tx.member)) throw notAllowed('a manager');
-  if (!(await findEvent(tx, input.eventId))) throw unknown();
-  await updateTyreAllowance(tx, input.eventId, input.tyreAllowance);
+  if (!(await findEvent(tx, eventId))) throw unknown();
+  await updateSettings(tx, eventId, settings);
 }
 
 /** A published event becomes the team's own, with a copy of its itinerary. */
@@ -199,7 +196,8 @@ async function wearBroughtAlong(tx: TeamTx, carId: string, startsOn: string): Pr
   const entry = (await listEntries(tx, before.eventId)).find((each) => each.entryId === before.entryId);
   const tasks = await listTasks(tx, before.eventId);
   const runs = runsOf(await listStages(tx, before.eventId), before.entryId);
-  const plannedConditions = new Map(Object.entries(await findPlannedConditions(tx, before.eventId)));
+  const event = await findEvent(tx, before.eventId);
+  const plannedConditions = new Map(Object.entries(event?.plannedConditions ?? {}));
   const knowledge = { itinerary: version.itinerary, services, runs, plannedConditions };
   const lastDone = lastDoneOf(tasks, services, before.entryId, before.carried);
   return carriedWear(knowledge, entry?.cards ?? [], lastDone);
@@ -242,21 +240,10 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     itinerary: version.itinerary,
     itineraryNumber: version.number,
     itineraryText: version.text,
-    penaltyRules: await findPenaltyRules(tx, eventId),
-    plannedConditions: await findPlannedConditions(tx, eventId),
-    tyreAllowance: await findTyreAllowance(tx, eventId),
-    entries: entries.map(
-      ({ entryId, car, carNumber, startPosition, positionsBySection, people, cards, carried }) => ({
-        entryId,
-        car,
-        carNumber,
-        startPosition,
-        positionsBySection,
-        people,
-        cards,
-        carried,
-      }),
-    ),
+    penaltyRules: event.penaltyRules,
+    plannedConditions: event.plannedConditions,
+    tyreAllowance: event.tyreAllowance,
+    entries: entries.map(({ eventId: _eventId, carId: _carId, ...entry }) => entry),
     people: await listPeople(tx),
     me: { personId: tx.member.personId, role: tx.member.role },
     lastSeq: await readLastSeq(tx, eventId),
