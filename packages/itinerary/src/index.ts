@@ -10,7 +10,6 @@ export type { IntervalBlock, ItineraryChange } from './changes/itinerary-change'
 export { checkItinerary } from './check-itinerary';
 // Times
 export { DEFAULT_START_INTERVAL_SECONDS, dueAt } from './due-at';
-export { dueAtBySection } from './due-at-by-section';
 // For screens
 export { formatClock, formatDay, formatKilometres } from './format';
 export { itineraryToTable } from './itinerary-to-table';

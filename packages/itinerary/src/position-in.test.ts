@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { dueAt } from './due-at';
-import { dueAtBySection } from './due-at-by-section';
 import { goodItinerary, TWO_LEGS } from './fixtures';
 import type { Itinerary } from './model';
 import { positionIn } from './position-in';
@@ -20,7 +19,7 @@ describe('positionIn', () => {
   });
 });
 
-describe('dueAtBySection', () => {
+describe('dueAt with positions by section', () => {
   const twoLegs = goodItinerary(TWO_LEGS);
   const blocks: Itinerary = {
     ...twoLegs,
@@ -40,7 +39,7 @@ describe('dueAtBySection', () => {
     ]);
     const lag = (id: string) => {
       const index = blocks.points.findIndex((point) => point.id === id);
-      return dueAtBySection(blocks, index, positions) - (blocks.points[index]?.firstCarAt ?? 0);
+      return dueAt(blocks, index, positions) - (blocks.points[index]?.firstCarAt ?? 0);
     };
     // Section 1: 11 cars before at 60 s. Section 2: 4 at 120 s, then positions 6 and 7 at 60 s.
     expect([lag('TC0'), lag('TC4A'), lag('TC4B'), lag('TC4D'), lag('TC4E')]).toEqual([
@@ -48,9 +47,9 @@ describe('dueAtBySection', () => {
     ]);
   });
 
-  it('is dueAt where the order is never set anew', () => {
+  it('is the same where the order is never set anew', () => {
     blocks.points.forEach((_, index) => {
-      expect(dueAtBySection(blocks, index, new Map([[1, 5]]))).toBe(dueAt(blocks, index, 5));
+      expect(dueAt(blocks, index, new Map([[1, 5]]))).toBe(dueAt(blocks, index, 5));
     });
   });
 });

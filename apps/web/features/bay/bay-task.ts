@@ -2,6 +2,7 @@ import type { ReasonNames } from '@halfshaft/lifing';
 import { combinedReasonInWords, type JobCard, type ReadingSpec, type Verdict } from '@halfshaft/lifing';
 import type { Task } from '@halfshaft/worklog';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
+import { cardTitle } from '../cards/card-title';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
 import { placeInWords } from '../work/place-in-words';
@@ -28,13 +29,18 @@ export interface BayTask {
 /** Of a wheel, as the trade writes them: front left to rear right. */
 export const CORNERS = ['FL', 'FR', 'RL', 'RR'];
 
+/** Where something of a card can be wrong: where it is measured, else at each corner if it is about all four. */
+export function positionsOfCard({ readings, place }: Pick<JobCard, 'readings' | 'place'>): readonly string[] {
+  const measured = [...new Set(readings.flatMap((reading) => reading.positions))];
+  return measured.length === 0 && place === 'allCorners' ? CORNERS : measured;
+}
+
 export function bayTaskOfCard({ card, judged, task }: JudgedCard, names: ReasonNames): BayTask {
   const [reason] = judged.reasons;
   const minutes = `${Math.ceil(card.seconds / 60)} min`;
-  const measured = [...new Set(card.readings.flatMap((reading) => reading.positions))];
   return {
     task,
-    title: card.kind === 'round' ? `Round: ${card.name}` : card.name,
+    title: cardTitle(card),
     facts: [
       card.people > 1 ? `${minutes} × ${card.people} people` : minutes,
       CAR_PLACE_NAMES[card.place],
@@ -45,7 +51,7 @@ export function bayTaskOfCard({ card, judged, task }: JudgedCard, names: ReasonN
     instruction: card.instruction,
     looks: card.looks,
     readings: card.readings,
-    positions: measured.length === 0 && card.place === 'allCorners' ? CORNERS : measured,
+    positions: positionsOfCard(card),
     place: card.place,
   };
 }

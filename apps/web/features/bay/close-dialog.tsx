@@ -4,7 +4,7 @@ import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import { Notice } from '@/components/notice';
 import { newId } from '../work/new-id';
-import { findingInWords } from '../work/task-in-words';
+import { findingInWords, snagOfFinding } from '../work/task-in-words';
 import type { BayDialogProps } from './bay-dialog';
 import type { BayTask } from './bay-task';
 import { closeDraft, closeDraftKey, EMPTY_DRAFT } from './close-draft';
@@ -35,7 +35,7 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
     setDraft({ ...draft, findings: [...draft.findings, finding] });
     setStep('sheet');
     if (!raiseSnag) return;
-    const words = `${findingInWords(finding, looks)} (${title})`.slice(0, 300);
+    const words = snagOfFinding(findingInWords(finding, looks), title);
     const { entryId } = visit.entry;
     const snag = { snagId: newId(), entryId, serviceId: visit.service.id, place, words, urgent: false };
     work.act('raiseSnag', snag, by);

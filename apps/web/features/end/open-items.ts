@@ -1,7 +1,9 @@
 import type { EntryReplica } from '@halfshaft/contract';
 import type { Finding, LogEntry, PersonId, Snag, Task, TaskId, WorkState } from '@halfshaft/worklog';
 import { repairsOf, taskIdOf } from '@halfshaft/worklog';
-import { findingInWords } from '../work/task-in-words';
+import { cardTitle } from '../cards/card-title';
+import { settledSnags } from '../service/snags-of-car';
+import { findingInWords, snagOfFinding } from '../work/task-in-words';
 
 /** A finding that was not OK, with who found it, when and where. */
 export interface FoundItem {
@@ -52,7 +54,7 @@ export function workshopItems({ temporary, carriedOver, snags, found }: EndOfEve
   const needed = found.filter(({ grade }) => grade === 'needsWork');
   const findings = [...temporary, ...needed];
   const asSnag = (item: OpenItem) =>
-    snags.some(({ words }) => words === `${item.words} (${item.title})`.slice(0, 300));
+    snags.some(({ words }) => words === snagOfFinding(item.words, item.title));
   return [...findings.filter((item) => !asSnag(item)), ...snags, ...carriedOver];
 }
 
@@ -65,7 +67,7 @@ function foundIn(
   if (state.actions.get(actionId)?.undone) return [];
   const card = cardOf(entry, body.task.source);
   const snag = body.task.source.kind === 'snag' ? state.snags.get(body.task.source.snagId) : undefined;
-  const title = card ? titleOf(card) : (snag?.words ?? 'A job no longer on the list');
+  const title = card ? cardTitle(card) : (snag?.words ?? 'A job no longer on the list');
   const place = card?.place ?? snag?.place ?? 'wholeCar';
   return body.findings
     .filter((finding) => finding.grade !== 'ok')
@@ -85,10 +87,6 @@ function cardOf(entry: EntryReplica, source: Task['ref']['source']) {
   return source.kind === 'card' ? entry.cards.find((card) => card.id === source.cardId) : undefined;
 }
 
-function titleOf(card: EntryReplica['cards'][number]): string {
-  return card.kind === 'round' ? `Round: ${card.name}` : card.name;
-}
-
 /** Carried over at some service and not done or dropped since. */
 function carriedOver(state: WorkState, entry: EntryReplica): OpenItem[] {
   const tasks = [...state.tasks.values()].filter(({ ref }) => ref.entryId === entry.entryId);
@@ -97,7 +95,7 @@ function carriedOver(state: WorkState, entry: EntryReplica): OpenItem[] {
     if (task.state !== 'carriedOver' || !card) return [];
     const later = tasks.filter((other) => sameCard(other, task) && other.changedSeq > task.changedSeq);
     if (later.some(({ state: now }) => now !== 'open')) return [];
-    return [{ title: titleOf(card), place: card.place, words: task.reason ?? '' }];
+    return [{ title: cardTitle(card), place: card.place, words: task.reason ?? '' }];
   });
 }
 
@@ -107,11 +105,7 @@ function sameCard(one: Task, other: Task): boolean {
 }
 
 function unsettledSnags(state: WorkState, { entryId }: EntryReplica): Snag[] {
-  const settled = new Set(
-    [...state.tasks.values()].flatMap(({ ref, state: now }) =>
-      ref.source.kind === 'snag' && (now === 'done' || now === 'notNeeded') ? [ref.source.snagId] : [],
-    ),
-  );
+  const settled = settledSnags(state);
   return [...state.snags.values()].filter(
     (snag) => snag.entryId === entryId && !snag.withdrawn && !settled.has(snag.id),
   );

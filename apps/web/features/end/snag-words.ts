@@ -1,12 +1,11 @@
 import type { Snag } from '@halfshaft/worklog';
+import { MOST_SNAG_CHARACTERS } from '../work/task-in-words';
 import type { OpenItem } from './open-items';
-
-const MOST_CHARACTERS = 300;
 
 /** A snag at the next event, with where it comes from. */
 export function snagWords({ title, words }: OpenItem, from: string): string {
   const what = [title === 'Snag' ? '' : title, words].filter((part) => part !== '').join(': ');
-  return `From ${from}: ${what}`.slice(0, MOST_CHARACTERS);
+  return `From ${from}: ${what}`.slice(0, MOST_SNAG_CHARACTERS);
 }
 
 /** What is not on the other event's list yet: each once, also when it was raised there and repaired since. */

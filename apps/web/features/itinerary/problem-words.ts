@@ -1,4 +1,5 @@
 import type { ItineraryProblem } from '@halfshaft/itinerary';
+import { capitalise } from '@/lib/capitalise';
 
 /**
  * Where a problem stands, as one finds it in the pasted text.
@@ -16,8 +17,7 @@ export function placeInWords({
     column === null ? null : `column ${column}`,
     field,
   ].filter((part) => part !== null && part !== '');
-  const words = parts.join(', ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capitalise(parts.join(', '));
 }
 
 /** Errors first, each kind in the order of the rows. */

@@ -1,4 +1,5 @@
 import type { TeamRole } from '@halfshaft/contract';
+import { capitalise } from '@/lib/capitalise';
 
 export const ROLE_WORDS: Record<TeamRole, string> = {
   admin: 'admin',
@@ -16,6 +17,5 @@ export const ROLE_HINTS: Record<TeamRole, string> = {
 
 /** For the beginning of a line: "Driver or co-driver". */
 export function roleTitle(role: TeamRole): string {
-  const words = ROLE_WORDS[role];
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capitalise(ROLE_WORDS[role]);
 }

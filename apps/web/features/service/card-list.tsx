@@ -1,5 +1,7 @@
 import { combinedReasonInWords, type ReasonNames } from '@halfshaft/lifing';
+import { capitalise } from '@/lib/capitalise';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
+import { cardTitle } from '../cards/card-title';
 import { StateMark } from '../task/state-mark';
 import { nameOf } from '../work/names';
 import { findingInWords, taskInWords } from '../work/task-in-words';
@@ -39,7 +41,7 @@ function CardLine({ each, work, visit }: { each: JudgedCard; work: LoadedWork; v
   return (
     <li className={styles.line}>
       <h3 className={styles.name}>
-        <StateMark state={judged.verdict} words={card.kind === 'round' ? `Round: ${card.name}` : card.name} />
+        <StateMark state={judged.verdict} words={cardTitle(card)} />
       </h3>
       <p className={styles.facts}>{cardFacts(card)}</p>
       {reasonsInWords(judged, names).map((sentence) => (
@@ -73,11 +75,7 @@ function cardFacts({ seconds, people, place, needsSignature }: JudgedCard['card'
 function reasonsInWords({ verdict, reasons }: JudgedCard['judged'], names: ReasonNames): string[] {
   const isCalled = verdict !== 'leave' && reasons.some(({ source }) => source === 'trigger');
   const told = reasons.filter(({ reason }) => !isCalled || !SAYS_IT_CAN_WAIT.has(reason.code));
-  return [...new Set(told.map((reason) => capital(combinedReasonInWords(reason, names))))];
+  return [...new Set(told.map((reason) => capitalise(combinedReasonInWords(reason, names))))];
 }
 
 const SAYS_IT_CAN_WAIT: ReadonlySet<string> = new Set(['reaches', 'lasts']);
-
-function capital(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
-}

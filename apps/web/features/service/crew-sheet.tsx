@@ -5,6 +5,7 @@ import { Stack } from '@/components/stack';
 import { FittedDialog } from '../bay/fitted-dialog';
 import { UndoLast } from '../bay/undo-last';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
+import { minutesOfWork } from '../visit/time-in-words';
 import type { LoadedWork } from '../work/work-page';
 import { crewJobsAfter } from './crew-jobs';
 import styles from './service.module.css';
@@ -24,7 +25,7 @@ export function CrewSheet({ work, visit }: { work: LoadedWork; visit: Visit }) {
           <li key={card.id} className={styles.line}>
             <h3 className={styles.name}>{card.name}</h3>
             <p className={styles.facts}>
-              {[`${Math.ceil(card.seconds / 60)} min`, CAR_PLACE_NAMES[card.place], ...why].join(' · ')}
+              {[`${minutesOfWork(card.seconds)} min`, CAR_PLACE_NAMES[card.place], ...why].join(' · ')}
             </p>
             {card.tools.length > 0 ? <p>Take along: {card.tools.join(', ')}.</p> : null}
             {card.instruction ? <p>{card.instruction}</p> : null}

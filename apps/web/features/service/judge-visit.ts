@@ -1,5 +1,4 @@
 import type { EventReplica } from '@halfshaft/contract';
-import { positionsOf } from '@halfshaft/itinerary';
 import {
   type CombinedVerdict,
   combineVerdicts,
@@ -7,10 +6,10 @@ import {
   judgeService,
   type LastDone,
 } from '@halfshaft/lifing';
-import { lastDoneOf, runsOf, type Task, taskOf, type WorkState } from '@halfshaft/worklog';
-import { plannedOf } from '../conditions/planned-of';
+import { lastDoneOf, type Task, taskOf, type WorkState } from '@halfshaft/worklog';
 import { triggerVerdicts } from './trigger-verdicts';
 import type { Visit } from './visit';
+import { visitQuestion } from './visit-question';
 
 /** A card as it stands at one service. */
 export interface JudgedCard {
@@ -22,23 +21,15 @@ export interface JudgedCard {
 }
 
 /**
- * Every card of the car at this service, by its limits and by what happened, the most urgent first. What was done at this very service, or later, does not
- * count here: a card that was due stays in its place and shows as done, so that the list does not jump under a thumb.
+ * Every card of the car at this service, by its limits and by what happened, the most urgent first. What was done at this
+ * very service, or later, does not count here: a card that was due stays in its place and shows as done, so that the list
+ * does not jump under a thumb.
  */
 export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit): JudgedCard[] {
   const { entry, services, service, serviceIndex } = visit;
   const before = services.slice(0, serviceIndex);
   const lastDone = lastDoneOf(state.tasks.values(), before, entry.entryId, entry.carried);
-  const intervals = judgeService({
-    itinerary: replica.itinerary,
-    services,
-    serviceIndex,
-    position: positionsOf(entry),
-    cards: entry.cards,
-    lastDone,
-    runs: runsOf(state.stages.values(), entry.entryId),
-    plannedConditions: plannedOf(replica),
-  });
+  const intervals = judgeService({ ...visitQuestion(replica, state, visit), lastDone });
   const verdicts = combineVerdicts({ intervals, triggers: triggerVerdicts(replica, state, visit) });
   return verdicts.flatMap((judged) => {
     const card = entry.cards.find((each) => each.id === judged.cardId);

@@ -21,7 +21,7 @@ export function snagsOfCar(state: WorkState, entryId: EntryId, serviceId: string
 }
 
 /** Snags that were repaired or called not needed, with the service where. Carried over is still open. */
-function settledSnags(state: WorkState): Map<string, string> {
+export function settledSnags(state: WorkState): Map<string, string> {
   const settled = new Map<string, string>();
   for (const { ref, state: now } of state.tasks.values()) {
     if (ref.source.kind !== 'snag') continue;

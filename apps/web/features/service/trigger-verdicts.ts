@@ -1,9 +1,9 @@
 import type { EventReplica } from '@halfshaft/contract';
 import { type Fact, judgeTriggers, type TriggerVerdict, triggersForCards } from '@halfshaft/lifing';
-import { runsOf, triggerFactsOf, type WorkState } from '@halfshaft/worklog';
-import { plannedOf } from '../conditions/planned-of';
+import { triggerFactsOf, type WorkState } from '@halfshaft/worklog';
 import { serviceNameOf } from '../work/names';
 import type { Visit } from './visit';
+import { visitQuestion } from './visit-question';
 
 /**
  * What the triggers say of the cards at this service. Work done here calls for what follows it, but a card's own work here
@@ -14,27 +14,22 @@ export function triggerVerdicts(replica: EventReplica, state: WorkState, visit: 
   const facts = triggerFactsOf(state, replica.itinerary, entry.entryId);
   const question = triggerQuestion(replica, state, visit);
   const doneHere = new Set(facts.flatMap((fact) => cardDoneAt(fact, service.inIndex)));
-  const others = judgeTriggers({ ...question, facts }).filter(({ cardId }) => !doneHere.has(cardId));
-  const own = [...doneHere].flatMap((cardId) => {
-    const before = facts.filter((fact) => !cardDoneAt(fact, service.inIndex).includes(cardId));
-    return judgeTriggers({ ...question, facts: before }).filter((verdict) => verdict.cardId === cardId);
-  });
-  return [...others, ...own];
+  const others = question.cards.filter(({ id }) => !doneHere.has(id));
+  const own = question.cards.filter(({ id }) => doneHere.has(id));
+  const before = (cardId: string) =>
+    facts.filter((fact) => !cardDoneAt(fact, service.inIndex).includes(cardId));
+  return [
+    ...judgeTriggers({ ...question, cards: others, facts }),
+    ...own.flatMap((card) => judgeTriggers({ ...question, cards: [card], facts: before(card.id) })),
+  ];
 }
 
 /** All that judging triggers needs, less what has happened. */
 export function triggerQuestion(replica: EventReplica, state: WorkState, visit: Visit) {
-  const { entry, services, serviceIndex } = visit;
-  const { drive, surface } = entry.car;
+  const { cards, car } = visit.entry;
   return {
-    itinerary: replica.itinerary,
-    services,
-    serviceIndex,
-    position: entry.startPosition,
-    cards: entry.cards,
-    runs: runsOf(state.stages.values(), entry.entryId),
-    plannedConditions: plannedOf(replica),
-    triggers: triggersForCards(entry.cards, drive, surface),
+    ...visitQuestion(replica, state, visit),
+    triggers: triggersForCards(cards, car.drive, car.surface),
     serviceName: (id: string) => serviceNameOf(replica, id),
   };
 }

@@ -1,5 +1,5 @@
 import type { ActionBody, Finding, PersonId } from '@halfshaft/worklog';
-import { findingInWords } from '../work/task-in-words';
+import { findingInWords, snagOfFinding } from '../work/task-in-words';
 import type { ReadRow, RowDraft } from './row-draft';
 import type { SheetRow } from './sheet-rows';
 
@@ -34,7 +34,7 @@ export function rowActions(row: SheetRow, draft: RowDraft, read: ReadRow, newId:
 }
 
 function snagOf({ title, card, task }: SheetRow, finding: Finding, snagId: string): ActionBody {
-  const words = `${findingInWords(finding, card?.looks ?? [])} (${title})`.slice(0, 300);
+  const words = snagOfFinding(findingInWords(finding, card?.looks ?? []), title);
   const { entryId, serviceId } = task.ref;
   const place = card?.place ?? 'wholeCar';
   return { kind: 'raiseSnag', args: { snagId, entryId, serviceId, place, words, urgent: false } };

@@ -5,6 +5,7 @@ import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
+import { positionsOfCard } from '../bay/bay-task';
 import { FindingForm } from '../bay/finding-form';
 import { FindingList } from '../bay/finding-list';
 import { recordablePeople } from '../bay/use-record-for';
@@ -21,7 +22,6 @@ const WHAT = [
   { value: 'left', label: 'Left' },
   { value: '', label: 'Empty' },
 ];
-const CORNERS = ['FL', 'FR', 'RL', 'RR'];
 
 interface RecordRowProps {
   work: LoadedWork;
@@ -112,8 +112,7 @@ type ExceptionsProps = Pick<RecordRowProps, 'row' | 'draft' | 'onChange'> & { ti
 function Exceptions({ row, draft, title, onChange }: ExceptionsProps) {
   const [open, setOpen] = useState(false);
   const looks = row.card?.looks ?? [];
-  const measured = [...new Set((row.card?.readings ?? []).flatMap((reading) => reading.positions))];
-  const positions = measured.length === 0 && row.card?.place === 'allCorners' ? CORNERS : measured;
+  const positions = row.card ? positionsOfCard(row.card) : [];
   function add(finding: Finding, raiseSnag: boolean) {
     onChange({ ...draft, findings: [...draft.findings, { ...finding, raiseSnag }] });
     setOpen(false);

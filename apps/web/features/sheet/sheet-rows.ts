@@ -1,6 +1,7 @@
 import type { ReasonNames } from '@halfshaft/lifing';
 import { combinedReasonInWords, type JobCard } from '@halfshaft/lifing';
 import type { PersonId, SnagId, Task } from '@halfshaft/worklog';
+import { cardTitle } from '../cards/card-title';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
 import { type Share, shareOut } from '../visit/share-out';
@@ -72,7 +73,7 @@ function rowOfCard({ card, judged, task }: JudgedCard, place: number, names: Rea
   const isEachTime = first?.source === 'interval' && first.reason.code === 'past' && first.reason.limit === 1;
   return {
     number: String(place),
-    title: card.kind === 'round' ? `Round: ${card.name}` : card.name,
+    title: cardTitle(card),
     task,
     card,
     reason: first === undefined || isEachTime ? '' : combinedReasonInWords(first, names),

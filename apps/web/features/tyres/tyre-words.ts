@@ -5,14 +5,14 @@ import {
   type TyreUse,
   tyrePlaceInWords,
 } from '@halfshaft/worklog';
+import { capitalise } from '@/lib/capitalise';
 
 /** Lowest tread on public roads, in tenths of a millimetre: 1.6 mm (Council Directive 89/459/EEC, and UK law). */
 export const LEGAL_TREAD_TENTHS = 16;
 
 /** "Front left", to head something. */
 export function placeTitle(place: TyrePlace): string {
-  const words = tyrePlaceInWords(place);
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capitalise(tyrePlaceInWords(place));
 }
 
 /** "L1, medium" · "L1". */

@@ -1,5 +1,6 @@
 import type { JobCard, ReadingSpec } from '@halfshaft/lifing';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
+import { cardTitle } from '../cards/card-title';
 import styles from './service-paper.module.css';
 import type { SheetTask } from './sheet';
 import { minutesOfWork } from './time-in-words';
@@ -23,7 +24,7 @@ export function PaperTask({ task, partners, isFirst }: PaperTaskProps) {
         <h6 className={styles.taskName}>
           <span className={styles.box} aria-hidden="true" />
           <span>
-            {card.kind === 'round' ? `Round: ${card.name}` : card.name}
+            {cardTitle(card)}
             <span className={styles.facts}> {factsOf(task, partners)}</span>
           </span>
         </h6>

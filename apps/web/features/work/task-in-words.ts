@@ -65,3 +65,11 @@ export function findingInWords(finding: Finding, looks: readonly { id: string; w
   const said = finding.words === '' ? grade : `${grade}. ${finding.words}`;
   return where === '' ? said : `${where}: ${said}`;
 }
+
+/** As much as a snag may say. */
+export const MOST_SNAG_CHARACTERS = 300;
+
+/** What a finding says once it is raised as a snag: `words` as `findingInWords` has them. */
+export function snagOfFinding(words: string, title: string): string {
+  return `${words} (${title})`.slice(0, MOST_SNAG_CHARACTERS);
+}

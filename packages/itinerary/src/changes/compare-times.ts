@@ -1,4 +1,4 @@
-import { dueAtBySection } from '../due-at-by-section';
+import { dueAt } from '../due-at';
 import type { Itinerary } from '../model';
 import type { PositionsBySection } from '../position-in';
 import { commonPoints } from './common-points';
@@ -13,8 +13,8 @@ export function compareTimes(
   const changes: Extract<ItineraryChange, { kind: 'timesMoved' }>[] = [];
   let runSeconds = 0;
   for (const point of commonPoints(before, after)) {
-    const beforeAt = dueAtBySection(before, point.beforeIndex, positions.before);
-    const afterAt = dueAtBySection(after, point.afterIndex, positions.after);
+    const beforeAt = dueAt(before, point.beforeIndex, positions.before);
+    const afterAt = dueAt(after, point.afterIndex, positions.after);
     const seconds = afterAt - beforeAt;
     const { id } = point.after;
     const last = changes.at(-1);

@@ -1,4 +1,4 @@
-import { dueAtBySection } from '../due-at-by-section';
+import { dueAt } from '../due-at';
 import type { ControlPoint, EpochSeconds, Point } from '../model';
 import { type ActualTime, targetDueAt } from '../target-due-at';
 import { timedBefore } from '../timed-before';
@@ -9,7 +9,7 @@ import type { PenaltyRules } from './penalty-rules';
 /** When the car is due at a control, from what was written before it. */
 export function dueAtControl(question: LatenessQuestion, point: ControlPoint, index: number): EpochSeconds {
   const { itinerary, rules, positions } = question;
-  const planned = toWholeMinute(dueAtBySection(itinerary, index, positions));
+  const planned = toWholeMinute(dueAt(itinerary, index, positions));
   const before = recordBefore(question, index);
   // Order and interval are set anew: the new timetable counts, and what was lost before is no debt to it.
   if (!before || point.roles.includes('regroupOut') || before.point.leg !== point.leg)
@@ -17,7 +17,7 @@ export function dueAtControl(question: LatenessQuestion, point: ControlPoint, in
   if (leavesService(point) && rules.serviceOut === 'asPlanned') return Math.max(planned, before.at);
   const byTarget = rules.timing === 'target' ? targetDueAt(itinerary, index, actualsOf(question)) : null;
   if (byTarget !== null) return byTarget;
-  const plannedBefore = toWholeMinute(dueAtBySection(itinerary, before.index, positions));
+  const plannedBefore = toWholeMinute(dueAt(itinerary, before.index, positions));
   return planned + Math.max(0, before.at - plannedBefore);
 }
 
@@ -26,17 +26,17 @@ export function earliestAtControl(
   question: LatenessQuestion,
   point: ControlPoint,
   index: number,
-  dueAt: EpochSeconds,
+  due: EpochSeconds,
 ): EpochSeconds {
   const { itinerary, rules, positions } = question;
   if (isEarlyAllowed(point, rules)) return Number.NEGATIVE_INFINITY;
-  const planned = Math.min(dueAt, toWholeMinute(dueAtBySection(itinerary, index, positions)));
+  const planned = Math.min(due, toWholeMinute(dueAt(itinerary, index, positions)));
   const before = recordBefore(question, index);
-  if (!before) return dueAt;
-  if (leavesService(point)) return rules.serviceTimeMayBeGivenUp ? Math.max(planned, before.at) : dueAt;
-  if (rules.makeUpFloorPerMille === null) return dueAt;
+  if (!before) return due;
+  if (leavesService(point)) return rules.serviceTimeMayBeGivenUp ? Math.max(planned, before.at) : due;
+  if (rules.makeUpFloorPerMille === null) return due;
   const least = toWholeMinute(((point.allowedSeconds ?? 0) * rules.makeUpFloorPerMille) / 1000);
-  return Math.min(dueAt, Math.max(planned, before.at + least));
+  return Math.min(due, Math.max(planned, before.at + least));
 }
 
 export function isEarlyAllowed(point: ControlPoint, rules: PenaltyRules): boolean {
