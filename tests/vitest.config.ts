@@ -6,6 +6,9 @@ export default defineConfig({
     globalSetup: ['./support/test-server.ts'],
     pool: 'forks',
     fileParallelism: false,
+    // The whole server is read once and not for each file anew; what a file opens it closes itself.
+    isolate: false,
+    setupFiles: ['./browser/close-chromium.ts'],
     testTimeout: 120_000,
     hookTimeout: 180_000,
   },

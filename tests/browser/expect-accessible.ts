@@ -3,10 +3,13 @@ import { expect } from 'vitest';
 import { runAxe } from './run-axe';
 import { screenshot } from './screenshot';
 
-/** Takes a picture under this name; fails on anything the accessibility check finds, or when the page is wider than its screen. */
-export async function expectAccessible(page: Page, name: string): Promise<void> {
+/**
+ * Takes a picture under this name; fails on anything the accessibility check finds (by these rules of it, all when left
+ * away), or when the page is wider than its screen.
+ */
+export async function expectAccessible(page: Page, name: string, rules?: readonly string[]): Promise<void> {
   await screenshot(page, name);
-  expect(await runAxe(page), name).toEqual([]);
+  expect(await runAxe(page, rules), name).toEqual([]);
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(overflow, `${name}: wider than the screen by`).toBeLessThanOrEqual(0);
 }

@@ -5,9 +5,11 @@ import type { Page } from 'playwright-core';
  * Runs the accessibility check on the page as it stands; returns one readable line for each element at fault, none when
  * all is well. The check's source goes in through the debugger, which the page's content security policy does not bind.
  */
-export async function runAxe(page: Page): Promise<string[]> {
+export async function runAxe(page: Page, rules?: readonly string[]): Promise<string[]> {
   await page.evaluate(axe.source);
-  const results = await page.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
+  const options: axe.RunOptions = { resultTypes: ['violations'] };
+  if (rules) options.runOnly = { type: 'rule', values: [...rules] };
+  const results = await page.evaluate((chosen) => window.axe.run(document, chosen), options);
   return results.violations.flatMap((violation) =>
     violation.nodes.map((node) => {
       const place = node.target.flat().join(' ');

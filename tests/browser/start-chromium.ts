@@ -1,5 +1,4 @@
 import { type Browser, chromium } from 'playwright-core';
-import { afterAll } from 'vitest';
 
 const ARGUMENTS = [
   '--no-sandbox',
@@ -23,7 +22,8 @@ export function startChromium(): Promise<Browser> {
   return running;
 }
 
-afterAll(async () => {
+/** For `close-chromium.ts`. */
+export async function closeChromium(): Promise<void> {
   await (await running)?.close();
   running = undefined;
-});
+}

@@ -4,14 +4,17 @@ import { countTests, reportPath } from './test-reports.mjs';
 
 const AT_ONCE = 2;
 
-/** Runs the tests of the named workspaces, two at a time; a skipped test counts as a failure of the whole. */
-export async function runVitest(root, workspaces) {
-  const waiting = [...workspaces];
+/**
+ * Runs Vitest once for each `{ folder, name?, options? }`, two at a time; runs of one folder need a name each. A skipped
+ * test counts as a failure of the whole.
+ */
+export async function runVitest(root, runs) {
+  const waiting = [...runs];
   const failures = [];
   const work = async () => {
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const result = await runOne(root, next, workspaces.length > 1);
-      if (!result.ok) failures.push(next);
+      const result = await runOne(root, next, runs.length > 1);
+      if (!result.ok) failures.push(next.name ?? next.folder);
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, work));
@@ -22,11 +25,12 @@ export async function runVitest(root, workspaces) {
     : { ok: false, message: `${skipped} tests are skipped: make them run, or delete them.` };
 }
 
-async function runOne(root, workspace, buffered) {
+async function runOne(root, { folder, name = folder, options = [] }, buffered) {
   const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs');
-  const report = `--outputFile.json=${reportPath(root, workspace)}`;
-  const args = [vitest, 'run', '--allowOnly=false', '--reporter=default', '--reporter=json', report];
-  const result = await runCommand(process.execPath, args, { cwd: join(root, workspace), buffered });
-  if (buffered) process.stdout.write(`\n${workspace}\n${result.output}`);
+  const report = `--outputFile.json=${reportPath(root, name)}`;
+  const reporters = ['--reporter=default', '--reporter=json', report];
+  const args = [vitest, 'run', '--allowOnly=false', ...reporters, ...options];
+  const result = await runCommand(process.execPath, args, { cwd: join(root, folder), buffered });
+  if (buffered) process.stdout.write(`\n${name}\n${result.output}`);
   return result;
 }

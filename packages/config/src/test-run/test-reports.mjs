@@ -4,7 +4,8 @@ import { join } from 'node:path';
 const folderOf = (root) => join(root, 'node_modules', '.cache', 'halfshaft-tests');
 
 /** Where the report of one workspace's tests is written. */
-export const reportPath = (root, workspace) => join(folderOf(root), `${workspace.replaceAll('/', '-')}.json`);
+export const reportPath = (root, workspace) =>
+  join(folderOf(root), `${workspace.replaceAll(/[/ ]/g, '-')}.json`);
 
 export const clearReports = (root) => rmSync(folderOf(root), { recursive: true, force: true });
 

@@ -1,0 +1,4 @@
+import { buildWebIfNeeded } from './web-build';
+
+// The pages as `npm start` serves them, without starting anything.
+buildWebIfNeeded((sentence) => process.stdout.write(`${sentence}\n`));
