@@ -14,6 +14,8 @@ export interface ReadingsPadProps {
   /** By slot, as typed. */
   typed: Readonly<Record<string, string>>;
   problems: Readonly<Record<string, string>>;
+  /** What was read there before, by slot. */
+  lastRead: ReadonlyMap<string, string>;
   findings: readonly Finding[];
   onType: (key: string, text: string) => void;
   /** A value out of order, noted as a finding. */
@@ -21,7 +23,15 @@ export interface ReadingsPadProps {
 }
 
 /** One box for each reading and place; a large pad stands under the box that is lit and types into it. */
-export function ReadingsPad({ slots, typed, problems, findings, onType, onOffer }: ReadingsPadProps) {
+export function ReadingsPad({
+  slots,
+  typed,
+  problems,
+  lastRead,
+  findings,
+  onType,
+  onOffer,
+}: ReadingsPadProps) {
   const numbers = slots.filter(({ spec }) => spec.kind !== 'passFail');
   const [litKey, setLitKey] = useState(numbers[0]?.key ?? null);
   const next = numbers[numbers.findIndex((slot) => slot.key === litKey) + 1];
@@ -31,14 +41,12 @@ export function ReadingsPad({ slots, typed, problems, findings, onType, onOffer 
         <Fragment key={slot.key}>
           <div>
             {slot.spec.kind === 'passFail' ? (
-              <PassFail slot={slot} text={typed[slot.key] ?? ''} onType={onType} />
+              <PassFail slot={slot} text={typed[slot.key] ?? ''} lastRead={lastRead} onType={onType} />
             ) : (
               <NumberField
                 label={slotName(slot)}
                 unit={slot.spec.unit}
-                hint={[bandInWords(slot.spec), slot.spec.required ? '' : 'may stay empty']
-                  .filter(Boolean)
-                  .join(' · ')}
+                hint={hintOf(slot, lastRead)}
                 error={problems[slot.key]}
                 // The phone's own keyboard would cover the pad; a real keyboard still types.
                 inputMode="none"
@@ -64,6 +72,13 @@ export function ReadingsPad({ slots, typed, problems, findings, onType, onOffer 
   );
 }
 
+/** What it was last, what is allowed, and whether it is wanted. */
+function hintOf({ key, spec }: ReadingSlot, lastRead: ReadingsPadProps['lastRead']): string {
+  return [lastRead.get(key), bandInWords(spec), spec.required ? '' : 'may stay empty']
+    .filter(Boolean)
+    .join(' · ');
+}
+
 function slotName({ spec, position }: ReadingSlot): string {
   return position === null ? spec.name : `${spec.name} ${position}`;
 }
@@ -73,10 +88,16 @@ interface SlotProps {
   text: string;
 }
 
-function PassFail({ slot, text, onType }: SlotProps & Pick<ReadingsPadProps, 'onType'>) {
+function PassFail({
+  slot,
+  text,
+  lastRead,
+  onType,
+}: SlotProps & Pick<ReadingsPadProps, 'lastRead' | 'onType'>) {
   return (
     <ChoiceGroup
       label={slotName(slot)}
+      hint={lastRead.get(slot.key)}
       across
       choices={[
         { value: '1', label: 'passed' },

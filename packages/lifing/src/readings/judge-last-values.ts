@@ -94,6 +94,7 @@ function judgedPlace({ card, spec }: Gauge, found: Found, question: LastQuestion
       value,
       limit,
       lossAhead: null,
+      expected: null,
       nextChance: nextChance(card, services, serviceIndex)?.id ?? null,
       words: isHere ? words : `${words}, read at ${nameOfService(serviceId, serviceName)}`,
     },

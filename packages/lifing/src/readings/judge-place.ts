@@ -54,6 +54,7 @@ export function judgePlace(place: PlaceRead, question: PlaceQuestion): JudgedPla
     value: last.value,
     limit,
     lossAhead,
+    expected: lossAhead === null ? null : expectedOf(spec, last.value, lossAhead),
     nextChance: next?.id ?? null,
   };
   const words = inWords(bare, last, question);
@@ -73,7 +74,7 @@ function codeOf(room: number, lossAhead: number | null): ReadingReason['code'] {
 }
 
 function inWords(
-  { position, value, limit, lossAhead, nextChance: nextId, code }: Omit<ReadingReason, 'words'>,
+  { position, value, limit, expected, nextChance: nextId, code }: Omit<ReadingReason, 'words'>,
   { readAt }: WearReading,
   question: PlaceQuestion,
 ): string {
@@ -85,8 +86,7 @@ function inWords(
   if (code === 'outOfOrder') return `${read}, past its ${bounded}`;
   if (code === 'notKnown') return `${read}, ${bounded}: not known yet how fast it wears`;
   const next = nextId === null ? 'the finish' : nameOfService(nextId, serviceName);
-  const expected = figuresOf(spec, expectedOf(spec, value ?? 0, lossAhead ?? 0));
-  return `${read}, ${expected} expected at ${next}, ${bounded}: ${code === 'holds' ? 'lasts' : "won't last"}`;
+  return `${read}, ${figuresOf(spec, expected ?? 0)} expected at ${next}, ${bounded}: ${code === 'holds' ? 'lasts' : "won't last"}`;
 }
 
 /** Nothing gets thinner than nothing. */

@@ -58,6 +58,8 @@ export interface ReadingReason {
   limit: number | null;
   /** The most it is expected to lose to the next chance, whole, cut upwards. */
   lossAhead: number | null;
+  /** The worst value to be expected there; null when nothing is known of it. */
+  expected: number | null;
   nextChance: ServiceId | null;
   /** A plain sentence without a full stop, to stand after "do now:". */
   words: string;

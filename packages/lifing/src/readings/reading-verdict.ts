@@ -58,6 +58,7 @@ function notHere(
     value: null,
     limit: null,
     lossAhead: null,
+    expected: null,
     nextChance: next?.id ?? null,
     words: notHereInWords(next, serviceName),
   };
