@@ -9,6 +9,7 @@ import {
 import type { Task } from '@halfshaft/worklog';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { cardTitle } from '../cards/card-title';
+import type { LastRead } from '../readings/last-read';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
 import { placeInWords } from '../work/place-in-words';
@@ -29,7 +30,7 @@ export interface BayTask {
   /** What the readings say, beside `why`: sentences without a full stop. */
   said: readonly string[];
   /** What was read last, by `slotKey`. */
-  lastRead: ReadonlyMap<string, string>;
+  lastRead: ReadonlyMap<string, LastRead>;
   /** Where something can be wrong; empty when it has but one place. */
   positions: readonly string[];
   /** Of the car plan, for a snag raised from it. */

@@ -3,6 +3,7 @@ import { Fragment, useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { NumberField } from '@/components/number-field';
+import type { LastRead } from '../readings/last-read';
 import { bandInWords, limitInWords } from '../work/reading-in-words';
 import styles from './bay.module.css';
 import { NumberPad } from './number-pad';
@@ -15,7 +16,7 @@ export interface ReadingsPadProps {
   typed: Readonly<Record<string, string>>;
   problems: Readonly<Record<string, string>>;
   /** What was read there before, by slot. */
-  lastRead: ReadonlyMap<string, string>;
+  lastRead: ReadonlyMap<string, LastRead>;
   findings: readonly Finding[];
   onType: (key: string, text: string) => void;
   /** A value out of order, noted as a finding. */
@@ -74,7 +75,7 @@ export function ReadingsPad({
 
 /** What it was last, what is allowed, and whether it is wanted. */
 function hintOf({ key, spec }: ReadingSlot, lastRead: ReadingsPadProps['lastRead']): string {
-  return [lastRead.get(key), bandInWords(spec), spec.required ? '' : 'may stay empty']
+  return [lastRead.get(key)?.words, bandInWords(spec), spec.required ? '' : 'may stay empty']
     .filter(Boolean)
     .join(' · ');
 }
@@ -97,7 +98,7 @@ function PassFail({
   return (
     <ChoiceGroup
       label={slotName(slot)}
-      hint={lastRead.get(slot.key)}
+      hint={lastRead.get(slot.key)?.words}
       across
       choices={[
         { value: '1', label: 'passed' },

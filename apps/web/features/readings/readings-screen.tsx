@@ -1,6 +1,6 @@
 'use client';
 
-import { judgeGauges } from '@halfshaft/lifing';
+import { type JudgedGauge, judgeGauges } from '@halfshaft/lifing';
 import { useMemo } from 'react';
 import { Button } from '@/components/button';
 import { EmptyState } from '@/components/empty-state';
@@ -22,7 +22,9 @@ export function ReadingsScreen({ work, visit }: { work: LoadedWork; visit: Visit
   const { entry, service } = visit;
   const gauges = useMemo(() => {
     const all = judgeGauges(readingQuestion(replica, state, visit));
-    return all.filter(({ series }) => series.some(({ readings }) => readings.length > 0));
+    return all.filter(
+      (each) => each.series.some(({ readings }) => readings.length > 0) && !standsElsewhere(each, all),
+    );
   }, [replica, state, visit]);
   const ids = { team: teamId, event: eventId, car: entry.entryId, at: service.id };
   const serviceName = (id: string) => serviceNameOf(replica, id);
@@ -32,10 +34,7 @@ export function ReadingsScreen({ work, visit }: { work: LoadedWork; visit: Visit
       <PageHeader
         above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
         title="Readings"
-        facts={[
-          `Up to ${serviceName(service.id)}`,
-          'Expected: the worst loss so far and a fifth more; from six readings on, the line through them',
-        ]}
+        facts={[`Up to ${serviceName(service.id)}`]}
         actions={
           <>
             <LinkButton href={serviceAddress(ids)}>To the service</LinkButton>
@@ -61,7 +60,17 @@ export function ReadingsScreen({ work, visit }: { work: LoadedWork; visit: Visit
           </Stack>
         </Sheet>
       )}
-      <p>What is expected is a sum, not a promise. Look at the part; the one who changes it decides.</p>
+      <p>
+        Expected is the worst loss so far and a fifth more, over the stage km ahead; from six readings on, the
+        line through them. It is a sum and no promise: look at the part. The one who works on it decides.
+      </p>
     </>
+  );
+}
+
+/** What is read of a new part stands in the table of the place it went to. */
+function standsElsewhere({ gauge }: JudgedGauge, all: readonly JudgedGauge[]): boolean {
+  return all.some(
+    ({ gauge: { remedy, whenNew } }) => remedy.id === gauge.card.id && whenNew?.id === gauge.spec.id,
   );
 }

@@ -5,9 +5,9 @@ import type { Visit } from './visit';
 
 export interface CrewRepair {
   taskId: TaskId;
-  /** "Look at: Front corners". */
+  /** "Look at the temporary repair: Front corners". */
   title: string;
-  /** "temporary repair at Service A: FL wire round the hanger". */
+  /** "made at Service A: FL wire round the hanger". */
   why: string;
 }
 
@@ -16,7 +16,7 @@ export interface CrewRepair {
  * belong to. Those made later on, or made good, are left out.
  *
  * @example
- * crewRepairsAfter(replica, state, visit)[0]?.title // 'Look at: Front corners'
+ * crewRepairsAfter(replica, state, visit)[0]?.title // 'Look at the temporary repair: Front corners'
  */
 export function crewRepairsAfter(
   replica: EventReplica,
@@ -29,7 +29,7 @@ export function crewRepairsAfter(
     .filter(({ task }) => !later.has(task.ref.serviceId))
     .map(({ task, words }) => ({
       taskId: task.id,
-      title: `Look at: ${names.task(task.ref)}`,
-      why: [`temporary repair at ${names.service(task.ref.serviceId)}`, words].filter(Boolean).join(': '),
+      title: `Look at the temporary repair: ${names.task(task.ref)}`,
+      why: [`made at ${names.service(task.ref.serviceId)}`, words].filter(Boolean).join(': '),
     }));
 }

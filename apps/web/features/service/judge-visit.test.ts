@@ -255,7 +255,12 @@ describe('judgeVisit, with what was read', () => {
     const words = each.judged.reasons.flatMap(({ source, reason }) =>
       source === 'reading' ? [reason.words] : [],
     );
-    return { verdict: each.judged.verdict, task: each.task.state, words, last: [...each.lastRead.values()] };
+    return {
+      verdict: each.judged.verdict,
+      task: each.task.state,
+      words,
+      last: [...each.lastRead.values()].map((last) => last.words),
+    };
   };
 
   it('read at the corner: the job that changes the part is due, with the reason', () => {
@@ -323,7 +328,7 @@ describe('crewRepairsAfter', () => {
     );
 
   it('asks the crew to look at what was repaired for a time, here or before, until it is made good', () => {
-    const line = 'Look at: Wheel nuts: temporary repair at Service A: FL wire round the hanger';
+    const line = 'Look at the temporary repair: Wheel nuts: made at Service A: FL wire round the hanger';
     expect(linesAt('A')).toEqual([]);
     expect(linesAt('A', repaired('A'))).toEqual([line]);
     expect(linesAt('B', repaired('A'))).toEqual([line]);

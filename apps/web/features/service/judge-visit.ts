@@ -9,7 +9,7 @@ import {
   type LastDone,
 } from '@halfshaft/lifing';
 import { type Task, taskOf, type WorkState } from '@halfshaft/worklog';
-import { lastReadOf } from '../readings/last-read';
+import { type LastRead, lastReadOf } from '../readings/last-read';
 import { lastDoneAt } from './last-done-at';
 import { readingQuestion } from './reading-question';
 import { triggerVerdicts } from './trigger-verdicts';
@@ -23,8 +23,8 @@ export interface JudgedCard {
   /** Before this service; null: before the event, nothing carried. */
   lastDone: LastDone | null;
   task: Task;
-  /** What was read last at each place, by `slotKey`: "last 4.6 at Service A". */
-  lastRead: ReadonlyMap<string, string>;
+  /** What was read last at each place, by `slotKey`. */
+  lastRead: ReadonlyMap<string, LastRead>;
 }
 
 /**

@@ -57,7 +57,7 @@ function factsOf({ card, seconds, reason }: SheetRow, partners: readonly string[
 
 function PaperReading({ reading, lastRead }: { reading: ReadingSpec } & Pick<SheetRow, 'lastRead'>) {
   const positions = reading.positions.length > 0 ? reading.positions : [''];
-  const before = (position: string) => lastRead.get(slotKey(reading.id, position || null));
+  const before = (position: string) => lastRead.get(slotKey(reading.id, position || null))?.short;
   return (
     <p className={styles.reading}>
       {[reading.name, reading.unit].filter(Boolean).join(', ')}

@@ -2,6 +2,7 @@ import type { ReasonNames } from '@halfshaft/lifing';
 import { combinedReasonInWords, type JobCard } from '@halfshaft/lifing';
 import type { PersonId, SnagId, Task } from '@halfshaft/worklog';
 import { cardTitle } from '../cards/card-title';
+import type { LastRead } from '../readings/last-read';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
 import { type Share, shareOut } from '../visit/share-out';
@@ -18,7 +19,7 @@ export interface SheetRow {
   /** Why now; empty where it is simply due each time. */
   reason: string;
   /** What was read last at each place, by `slotKey`. */
-  lastRead: ReadonlyMap<string, string>;
+  lastRead: ReadonlyMap<string, LastRead>;
   seconds: number;
   people: number;
   mustDo: boolean;
@@ -92,7 +93,7 @@ function rowOfCard(
 
 function rowOfSnag({ snag, task }: CarSnag, place: number): SheetRow {
   const title = `${placeInWords(snag.place)}: ${snag.words}`;
-  const plain = { card: null, reason: '', lastRead: new Map<string, string>(), seconds: 0, people: 1 };
+  const plain = { card: null, reason: '', lastRead: new Map<string, LastRead>(), seconds: 0, people: 1 };
   return { number: `S${place}`, title, task, mustDo: snag.urgent, ...plain };
 }
 
