@@ -1,8 +1,9 @@
+import { randomUUID } from 'node:crypto';
 import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
-import { foundTeamAtEvent } from '../support/event';
+import { foundTeamAtEvent, ITINERARY, makeAction } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
 const OUT = resolve(import.meta.dirname, '../../apps/web/out');
@@ -113,4 +114,31 @@ it('lets a card have no limit, and says so in the list, the form and the table',
   await page.getByText('no limit: on request only').waitFor();
   const cards = await caller.card.list({ teamId, carId });
   expect(cards.find(({ name }) => name === CHANGE)?.intervals).toEqual([]);
+});
+
+it('takes a part that was changed on the road as new to the next event', async () => {
+  const team = await foundTeamAtEvent(house, 'Carried');
+  const { caller, teamId, eventId, entryId, carId, personId } = team;
+  const cards = await caller.card.list({ teamId, carId });
+  const idOf = (name: string) => cards.find((card) => card.name === name)?.id ?? '';
+  const { itinerary } = await caller.event.get({ teamId, eventId });
+  const stages = itinerary.points.flatMap((point) => (point.kind === 'stage' ? [point] : []));
+  const last = stages.at(-1);
+  if (!last) throw new Error('The fixture itinerary has no stage.');
+  const fact = { kind: 'fitted' as const, cardId: idOf(CHANGE), position: null, words: '' };
+  const at = { kind: 'road' as const, afterStageId: last.id };
+  const args = { factId: randomUUID(), entryId, at, fact };
+  await caller.work.push({ teamId, eventId, actions: [makeAction({ kind: 'recordFact', args }, personId)] });
+
+  const later = { ...ITINERARY, startsOn: '2026-07-11' };
+  const created = await caller.event.create({ teamId, name: 'Later event', itinerary: later });
+  if (!created.ok) throw new Error('The fixture itinerary has a problem.');
+  const entry = { carNumber: '7', startPosition: 7, people: 2 };
+  await caller.event.enter({ teamId, eventId: created.eventId, carId, ...entry });
+  const { entries } = await caller.event.get({ teamId, eventId: created.eventId });
+  const carried = entries[0]?.carried ?? {};
+  // New behind the last stage: no stage kilometre on it. The air filter has them all.
+  expect(carried[idOf(CHANGE)]?.stageMetres ?? 0).toBe(0);
+  const metres = stages.reduce((sum, stage) => sum + stage.stageMetres, 0);
+  expect(carried[idOf('Air filter: clean or change')]?.stageMetres).toBe(metres);
 });
