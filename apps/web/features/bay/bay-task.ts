@@ -39,7 +39,9 @@ export interface BayTask {
 
 export function bayTaskOfCard({ card, judged, task, lastRead }: JudgedCard, names: ReasonNames): BayTask {
   const [reason, ...others] = judged.reasons;
-  const said = others.filter(({ source, reason: other }) => source === 'reading' && other.code !== 'notHere');
+  const said = others.filter(
+    ({ source, reason: other }) => source === 'reading' && !SAYS_NOTHING.has(other.code),
+  );
   const minutes = `${Math.ceil(card.seconds / 60)} min`;
   return {
     task,
@@ -60,6 +62,9 @@ export function bayTaskOfCard({ card, judged, task, lastRead }: JudgedCard, name
     place: card.place,
   };
 }
+
+/** Nothing a mechanic can act on. */
+const SAYS_NOTHING: ReadonlySet<string> = new Set(['notHere', 'notKnown']);
 
 export function bayTaskOfSnag({ snag, task }: CarSnag, raisedBy: string): BayTask {
   return {

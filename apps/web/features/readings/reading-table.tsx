@@ -48,7 +48,7 @@ function columnsOf({ gauge, series, judged }: JudgedGauge, serviceName: (id: str
       heading,
       cell: (place: Series) => valuesAt(id, place, gauge),
     })),
-    { key: 'trend', heading: 'Since then', cell: (place) => trendInWords(spec, place, serviceName) },
+    { key: 'trend', heading: 'Change', cell: (place) => trendInWords(spec, place, serviceName) },
   ];
   if (judged.length === 0) return columns;
   const expected = ({ position }: Series) => {
