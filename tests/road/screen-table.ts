@@ -94,6 +94,11 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       empty(at(emptyEvent), /No car was entered/),
       gone(),
     ],
+    '/event/readings/': [
+      full(at(service), /Pad thickness/),
+      empty(at(emptyEvent), /No car and service to show/),
+      gone(),
+    ],
     '/event/tyres/': [full(at(service), /Tyres and settings/), gone()],
     '/service/': [full(at(service), /Service B/), gone()],
     '/bay/': [full(at(service), /Front corners/), gone()],

@@ -78,7 +78,7 @@ it('follows a hard landing to its look, its temporary repair and the lasting one
   await crew.getByText(LOOK).waitFor();
   await expectAccessible(page, 'happened-service');
 
-  // Closed with a temporary repair: off the crew's list, and due again at the next service.
+  // Closed with a temporary repair: the crew looks at that one instead, and it is due again at the next service.
   const wire = {
     lookId: null,
     position: null,
@@ -90,7 +90,10 @@ it('follows a hard landing to its look, its temporary repair and the lasting one
     personId,
   );
   await caller.work.push({ teamId, eventId, actions: [close] });
-  await crew.getByText(LOOK).waitFor({ state: 'detached' });
+  await crew.getByRole('heading', { name: LOOK, exact: true }).waitFor({ state: 'detached' });
+  await crew.getByRole('heading', { name: `Look at the temporary repair: ${LOOK}` }).waitFor();
+  await crew.getByText('Made at Service A: strap on the guard.').waitFor();
+  await expectAccessible(page, 'happened-crew');
   await page.goto(`/bay/${at('B')}`);
   await sheetCalled(page, 'Do now')
     .getByText('temporary repair at Service A: strap on the guard', { exact: false })

@@ -63,6 +63,7 @@ export const cardBody = z
     starterId: z.string().max(CARD_LIMITS.starterCharacters).nullable().default(null),
     name: shortText('The name of the card', CARD_LIMITS.nameCharacters),
     place: carPlace,
+    /** None, and no date: only what happens, a reading or a person calls for it. */
     intervals: z.array(interval).max(CARD_LIMITS.intervals, 'More than five limits on one card.'),
     dateLimit: z.object({ dueAt: wholeNumber('The date', 0, CARD_LIMITS.dueAt) }).nullable(),
     conditionFactors,
@@ -88,10 +89,6 @@ export const cardBody = z
       .array(shortText('A tool', CARD_LIMITS.toolCharacters))
       .max(CARD_LIMITS.tools, `More than ${CARD_LIMITS.tools} tools.`),
     instruction: optionalText('The instruction', CARD_LIMITS.instructionCharacters),
-  })
-  .refine((card) => card.intervals.length > 0 || card.dateLimit !== null, {
-    error: 'The card has no limit, so it would never fall due. Give it one.',
-    path: ['intervals'],
   })
   .refine((card) => (card.kind === 'round') === card.looks.length > 0, {
     error: 'A round has looks and a job has none. Add looks, or choose the other kind.',

@@ -40,6 +40,7 @@ function reading(cardId: string, code: ReadingReason['code']): ReadingVerdict {
     value: 62,
     limit: 30,
     lossAhead: 19,
+    expected: 43,
     nextChance: null,
     words: 'pads FL',
   };

@@ -66,10 +66,22 @@ export { type WorkshopJob, workshopJobs } from './triggers/workshop-jobs';
 
 // Readings.
 
+export { CORNERS, isAtPosition, positionsOfCard, wheelOf } from './positions-of-card';
+export { type Gauge, gaugesOf } from './readings/gauges-of';
 export { type Consumption, judgeConsumption } from './readings/judge-consumption';
+export { type JudgedGauge, judgeGauges, type ReadingsQuestion } from './readings/judge-gauges';
 export { type JudgedReading, judgeReading } from './readings/judge-reading';
-export type { PositionValue, ReadingReason, ReadingVerdict, WearReading, WearSpec } from './readings/model';
+export { judgeReadings } from './readings/judge-readings';
+export type {
+  PartEvent,
+  PositionValue,
+  ReadingReason,
+  ReadingVerdict,
+  WearReading,
+  WearSpec,
+} from './readings/model';
 export { type PlaceRead, type PredictLimitQuestion, predictLimit } from './readings/predict-limit';
+export type { Series, SeriesReading } from './readings/series-of';
 export { axleOfPosition, wearGroup } from './readings/wear-group';
 export { type WearRate, type WearRateQuestion, wearRate } from './readings/wear-rate';
 

@@ -9,6 +9,16 @@ export interface OrderedFact<Kind extends CarFactKind> {
   at: FactPlace;
   /** −1: before everything. */
   pointIndex: number;
+  /** Of the log. */
+  seq: number;
+}
+
+/** The point a part fitted there is driven from: what was fitted behind a stage has not been driven on it. */
+export function drivenFrom(
+  { at, pointIndex }: Pick<OrderedFact<CarFactKind>, 'at' | 'pointIndex'>,
+  { points }: Itinerary,
+): number {
+  return at.kind === 'road' ? Math.min(pointIndex + 1, points.length - 1) : Math.max(pointIndex, 0);
 }
 
 /**
@@ -27,10 +37,10 @@ export function factsInOrder<Kind extends CarFactKind>(
 ): OrderedFact<Kind>[] {
   const pointOf = pointFinder(itinerary);
   const ordered: OrderedFact<Kind>[] = [];
-  for (const { at, fact } of standing(facts, entryId)) {
+  for (const { at, fact, changedSeq: seq } of standing(facts, entryId)) {
     if (!isOf(kind, fact)) continue;
     const known = at.kind === 'road' && at.afterStageId === null ? -1 : pointOf(at);
-    ordered.push({ fact, at, pointIndex: known ?? ordered.at(-1)?.pointIndex ?? -1 });
+    ordered.push({ fact, at, pointIndex: known ?? ordered.at(-1)?.pointIndex ?? -1, seq });
   }
   return ordered.sort((one, other) => one.pointIndex - other.pointIndex);
 }

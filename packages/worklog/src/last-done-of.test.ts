@@ -66,4 +66,16 @@ describe('lastDoneOf', () => {
     const done = lastDoneOf([task('nuts', 'A')], [serviceAt('A', 0)], 'car7', CARRIED);
     expect(done.get('nuts')).toEqual({ pointIndex: 0, carried: null });
   });
+
+  it('takes where new parts went on all round, when that was later', () => {
+    const fitted = (pointIndex: number) => [{ cardId: 'nuts', pointIndex }];
+    const at = (pointIndex: number) =>
+      lastDoneOf([task('nuts', 'B')], SERVICES, 'car7', CARRIED, fitted(pointIndex)).get('nuts');
+    expect(at(12)).toEqual({ pointIndex: 12, carried: null });
+    expect(at(7)).toEqual({ pointIndex: 9, carried: null });
+    expect(lastDoneOf([], SERVICES, 'car7', CARRIED, fitted(0)).get('nuts')).toEqual({
+      pointIndex: 0,
+      carried: null,
+    });
+  });
 });

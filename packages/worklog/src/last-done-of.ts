@@ -1,12 +1,15 @@
 import type { ServiceWindow } from '@halfshaft/itinerary';
 import type { Counters, LastDone } from '@halfshaft/lifing';
+import type { FittedAt } from './fitted-at';
 import type { CardId, EntryId, Task } from './model';
 
 /**
- * When each card of one car was last done at this event: at the latest service whose task for it is done. A card with no
- * such task keeps the wear it carried in. A task of a service the itinerary no longer has is passed over.
+ * When each card of one car was last done at this event: at the latest service whose task for it is done, or where new
+ * parts went on all round if that was later. A card with neither keeps the wear it carried in. A task of a service the
+ * itinerary no longer has is passed over.
  *
  * @param carried by card id: wear brought along from before the event
+ * @param fitted of `fittedAt`; left out, new parts without the card done count for nothing
  * @example
  * lastDoneOf(state.tasks.values(), servicesOf(itinerary), entryId, carried).get('nuts') // { pointIndex: 9, carried: null }
  */
@@ -15,6 +18,7 @@ export function lastDoneOf(
   services: readonly ServiceWindow[],
   entryId: EntryId,
   carried: Readonly<Record<CardId, Partial<Counters>>>,
+  fitted: readonly FittedAt[] = [],
 ): Map<CardId, LastDone> {
   const lastDone = new Map<CardId, LastDone>(
     Object.entries(carried).map(([cardId, wear]) => [cardId, { pointIndex: null, carried: wear }]),
@@ -24,8 +28,13 @@ export function lastDoneOf(
     if (state !== 'done' || ref.entryId !== entryId || ref.source.kind !== 'card') continue;
     const pointIndex = inIndexOf.get(ref.serviceId);
     if (pointIndex === undefined) continue;
-    const known = lastDone.get(ref.source.cardId)?.pointIndex ?? -1;
-    if (pointIndex > known) lastDone.set(ref.source.cardId, { pointIndex, carried: null });
+    note(lastDone, ref.source.cardId, pointIndex);
   }
+  for (const { cardId, pointIndex } of fitted) note(lastDone, cardId, pointIndex);
   return lastDone;
+}
+
+function note(lastDone: Map<CardId, LastDone>, cardId: CardId, pointIndex: number): void {
+  const known = lastDone.get(cardId)?.pointIndex ?? -1;
+  if (pointIndex > known) lastDone.set(cardId, { pointIndex, carried: null });
 }

@@ -1,4 +1,3 @@
-import type { Itinerary, Point } from '@halfshaft/itinerary';
 import { describe, expect, it } from 'vitest';
 import type { CarFact, FactPlace } from './car-fact';
 import type { Finding } from './model';
@@ -6,32 +5,9 @@ import { repairsOf } from './repairs-of';
 import { taskIdOf } from './task-id-of';
 import { close, FACT, LEAK, NUTS, openBay, rulesOf, SNAG, WHEEL } from './testing/bay';
 import { KAI, MIA } from './testing/people';
+import { ROUTE } from './testing/route';
 import { triggerFactsOf } from './trigger-facts-of';
 
-const where = { leg: 1, section: 1, firstCarAt: 0 };
-const control = (id: string, role: 'serviceIn' | 'serviceOut' | 'start'): Point => {
-  const road = { roadMetres: 1000, allowedSeconds: null };
-  return { kind: 'control', id, name: id, roles: [role], ...road, ...where };
-};
-const stage = (id: string): Point => {
-  const run = { stageMetres: 10_000, gapSeconds: 180, repeatOf: null };
-  return { kind: 'stage', id, name: id, ...run, ...where };
-};
-/** Start 0, SS1 1, Service A 2-3, SS3 4, Service B 5-6. */
-const ITINERARY: Itinerary = {
-  timeZone: 'UTC',
-  roadTimedFrom: 'stageStart',
-  startBlocks: [],
-  points: [
-    control('TC0', 'start'),
-    stage('SS1'),
-    control('TC1A', 'serviceIn'),
-    control('TC1B', 'serviceOut'),
-    stage('SS3'),
-    control('TC3A', 'serviceIn'),
-    control('TC3B', 'serviceOut'),
-  ],
-};
 const WIRE: Finding = {
   lookId: null,
   position: 'FL',
@@ -41,7 +17,7 @@ const WIRE: Finding = {
 
 const record = (fact: CarFact, factId: string, at: FactPlace = FACT.args.at) =>
   ({ kind: 'recordFact', args: { ...FACT.args, factId, at, fact } }) as const;
-const factsIn = (bay: ReturnType<typeof openBay>) => triggerFactsOf(bay.state, ITINERARY, 'car7');
+const factsIn = (bay: ReturnType<typeof openBay>) => triggerFactsOf(bay.state, ROUTE, 'car7');
 
 describe('triggerFactsOf', () => {
   it('has incidents, new parts and cards done, in the order of the log and at their points', () => {

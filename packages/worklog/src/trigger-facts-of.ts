@@ -1,7 +1,8 @@
 import type { Itinerary } from '@halfshaft/itinerary';
 import type { Fact } from '@halfshaft/lifing';
 import type { RecordedFact } from './car-fact';
-import type { EntryId, TaskId } from './model';
+import { closingSeqs } from './closing-seqs';
+import type { EntryId } from './model';
 import { type PointOf, pointFinder } from './point-of-place';
 import { repairsOf } from './repairs-of';
 import type { WorkState } from './state';
@@ -39,17 +40,6 @@ function doneIn(state: WorkState, entryId: EntryId, pointOf: PointOf): PlacedFac
     const fact = { kind: 'done' as const, cardId: ref.source.cardId, pointIndex };
     return [{ seq: closedAt.get(id) ?? changedSeq, fact }];
   });
-}
-
-/** When each task was last closed: a signature later on is no new work. */
-function closingSeqs(state: WorkState): Map<TaskId, number> {
-  const seqs = new Map<TaskId, number>();
-  for (const { kinds, tasks, undone } of state.actions.values()) {
-    const [closed] = tasks;
-    if (undone || kinds[0] !== 'done' || !closed) continue;
-    seqs.set(closed.before.id, Math.max(closed.seq, seqs.get(closed.before.id) ?? 0));
-  }
-  return seqs;
 }
 
 function recordedIn(state: WorkState, entryId: EntryId, pointOf: PointOf): PlacedFact[] {

@@ -9,7 +9,7 @@ import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
-import { serviceAddress, tyresAddress } from '../events/addresses';
+import { readingsAddress, serviceAddress, tyresAddress } from '../events/addresses';
 import { judgeVisit } from '../service/judge-visit';
 import { snagsOfCar } from '../service/snags-of-car';
 import { reasonNamesOf } from '../service/time-in-words';
@@ -58,6 +58,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
         actions={
           <>
             <LinkButton href={serviceAddress(ids)}>Why, and does it fit?</LinkButton>
+            <LinkButton href={readingsAddress(ids)}>Readings</LinkButton>
             <LinkButton href={tyresAddress(ids)}>Tyres and settings</LinkButton>
           </>
         }

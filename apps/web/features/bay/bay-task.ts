@@ -1,8 +1,15 @@
 import type { ReasonNames } from '@halfshaft/lifing';
-import { combinedReasonInWords, type JobCard, type ReadingSpec, type Verdict } from '@halfshaft/lifing';
+import {
+  combinedReasonInWords,
+  type JobCard,
+  positionsOfCard,
+  type ReadingSpec,
+  type Verdict,
+} from '@halfshaft/lifing';
 import type { Task } from '@halfshaft/worklog';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { cardTitle } from '../cards/card-title';
+import type { LastRead } from '../readings/last-read';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
 import { placeInWords } from '../work/place-in-words';
@@ -20,23 +27,21 @@ export interface BayTask {
   instruction: string;
   looks: JobCard['looks'];
   readings: readonly ReadingSpec[];
+  /** What the readings say, beside `why`: sentences without a full stop. */
+  said: readonly string[];
+  /** What was read last, by `slotKey`. */
+  lastRead: ReadonlyMap<string, LastRead>;
   /** Where something can be wrong; empty when it has but one place. */
   positions: readonly string[];
   /** Of the car plan, for a snag raised from it. */
   place: string;
 }
 
-/** Of a wheel, as the trade writes them: front left to rear right. */
-export const CORNERS = ['FL', 'FR', 'RL', 'RR'];
-
-/** Where something of a card can be wrong: where it is measured, else at each corner if it is about all four. */
-export function positionsOfCard({ readings, place }: Pick<JobCard, 'readings' | 'place'>): readonly string[] {
-  const measured = [...new Set(readings.flatMap((reading) => reading.positions))];
-  return measured.length === 0 && place === 'allCorners' ? CORNERS : measured;
-}
-
-export function bayTaskOfCard({ card, judged, task }: JudgedCard, names: ReasonNames): BayTask {
-  const [reason] = judged.reasons;
+export function bayTaskOfCard({ card, judged, task, lastRead }: JudgedCard, names: ReasonNames): BayTask {
+  const [reason, ...others] = judged.reasons;
+  const said = others.filter(
+    ({ source, reason: other }) => source === 'reading' && !SAYS_NOTHING.has(other.code),
+  );
   const minutes = `${Math.ceil(card.seconds / 60)} min`;
   return {
     task,
@@ -51,10 +56,15 @@ export function bayTaskOfCard({ card, judged, task }: JudgedCard, names: ReasonN
     instruction: card.instruction,
     looks: card.looks,
     readings: card.readings,
+    said: said.map((each) => combinedReasonInWords(each, names)),
+    lastRead,
     positions: positionsOfCard(card),
     place: card.place,
   };
 }
+
+/** Nothing a mechanic can act on. */
+const SAYS_NOTHING: ReadonlySet<string> = new Set(['notHere', 'notKnown']);
 
 export function bayTaskOfSnag({ snag, task }: CarSnag, raisedBy: string): BayTask {
   return {
@@ -69,6 +79,8 @@ export function bayTaskOfSnag({ snag, task }: CarSnag, raisedBy: string): BayTas
     instruction: '',
     looks: [],
     readings: [],
+    said: [],
+    lastRead: new Map(),
     positions: [],
     place: snag.place,
   };

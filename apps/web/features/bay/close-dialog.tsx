@@ -80,6 +80,7 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
         slots={slots}
         typed={draft.typed}
         problems={warned ? read.problems : {}}
+        lastRead={bayTask.lastRead}
         findings={draft.findings}
         onType={(key, text) => setDraft({ ...draft, typed: { ...draft.typed, [key]: text } })}
         onOffer={(finding) => setDraft({ ...draft, findings: [...draft.findings, finding] })}

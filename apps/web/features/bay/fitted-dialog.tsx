@@ -1,4 +1,5 @@
 import type { StageId } from '@halfshaft/itinerary';
+import { CORNERS } from '@halfshaft/lifing';
 import type { CardId } from '@halfshaft/worklog';
 import { useState } from 'react';
 import { Button } from '@/components/button';
@@ -10,7 +11,7 @@ import { z } from '@/lib/zod';
 import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
-import { CORNERS } from './bay-task';
+
 import { fittableCards } from './fittable-cards';
 import { useDraft } from './use-draft';
 import { factPlaceOf, WhenField } from './when-field';

@@ -8,10 +8,15 @@ export interface ReadingSlot {
   position: string | null;
 }
 
+/** Names a reading at a place within its card. */
+export function slotKey(readingId: string, position: string | null): string {
+  return `${readingId} ${position ?? ''}`;
+}
+
 export function slotsOf(specs: readonly ReadingSpec[]): ReadingSlot[] {
   return specs.flatMap((spec) => {
     const positions = spec.positions.length > 0 ? spec.positions : [null];
-    return positions.map((position) => ({ key: `${spec.id} ${position ?? ''}`, spec, position }));
+    return positions.map((position) => ({ key: slotKey(spec.id, position), spec, position }));
   });
 }
 

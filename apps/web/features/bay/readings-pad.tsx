@@ -3,6 +3,7 @@ import { Fragment, useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { NumberField } from '@/components/number-field';
+import type { LastRead } from '../readings/last-read';
 import { bandInWords, limitInWords } from '../work/reading-in-words';
 import styles from './bay.module.css';
 import { NumberPad } from './number-pad';
@@ -14,6 +15,8 @@ export interface ReadingsPadProps {
   /** By slot, as typed. */
   typed: Readonly<Record<string, string>>;
   problems: Readonly<Record<string, string>>;
+  /** What was read there before, by slot. */
+  lastRead: ReadonlyMap<string, LastRead>;
   findings: readonly Finding[];
   onType: (key: string, text: string) => void;
   /** A value out of order, noted as a finding. */
@@ -21,7 +24,15 @@ export interface ReadingsPadProps {
 }
 
 /** One box for each reading and place; a large pad stands under the box that is lit and types into it. */
-export function ReadingsPad({ slots, typed, problems, findings, onType, onOffer }: ReadingsPadProps) {
+export function ReadingsPad({
+  slots,
+  typed,
+  problems,
+  lastRead,
+  findings,
+  onType,
+  onOffer,
+}: ReadingsPadProps) {
   const numbers = slots.filter(({ spec }) => spec.kind !== 'passFail');
   const [litKey, setLitKey] = useState(numbers[0]?.key ?? null);
   const next = numbers[numbers.findIndex((slot) => slot.key === litKey) + 1];
@@ -31,14 +42,12 @@ export function ReadingsPad({ slots, typed, problems, findings, onType, onOffer 
         <Fragment key={slot.key}>
           <div>
             {slot.spec.kind === 'passFail' ? (
-              <PassFail slot={slot} text={typed[slot.key] ?? ''} onType={onType} />
+              <PassFail slot={slot} text={typed[slot.key] ?? ''} lastRead={lastRead} onType={onType} />
             ) : (
               <NumberField
                 label={slotName(slot)}
                 unit={slot.spec.unit}
-                hint={[bandInWords(slot.spec), slot.spec.required ? '' : 'may stay empty']
-                  .filter(Boolean)
-                  .join(' · ')}
+                hint={hintOf(slot, lastRead)}
                 error={problems[slot.key]}
                 // The phone's own keyboard would cover the pad; a real keyboard still types.
                 inputMode="none"
@@ -64,6 +73,13 @@ export function ReadingsPad({ slots, typed, problems, findings, onType, onOffer 
   );
 }
 
+/** What it was last, what is allowed, and whether it is wanted. */
+function hintOf({ key, spec }: ReadingSlot, lastRead: ReadingsPadProps['lastRead']): string {
+  return [lastRead.get(key)?.words, bandInWords(spec), spec.required ? '' : 'may stay empty']
+    .filter(Boolean)
+    .join(' · ');
+}
+
 function slotName({ spec, position }: ReadingSlot): string {
   return position === null ? spec.name : `${spec.name} ${position}`;
 }
@@ -73,10 +89,16 @@ interface SlotProps {
   text: string;
 }
 
-function PassFail({ slot, text, onType }: SlotProps & Pick<ReadingsPadProps, 'onType'>) {
+function PassFail({
+  slot,
+  text,
+  lastRead,
+  onType,
+}: SlotProps & Pick<ReadingsPadProps, 'lastRead' | 'onType'>) {
   return (
     <ChoiceGroup
       label={slotName(slot)}
+      hint={lastRead.get(slot.key)?.words}
       across
       choices={[
         { value: '1', label: 'passed' },

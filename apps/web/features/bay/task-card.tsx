@@ -25,7 +25,7 @@ export interface TaskCardProps {
 /** One round, job or snag: what, why, what has become of it, and the taps for it. */
 export function TaskCard(props: TaskCardProps) {
   const { bayTask, work } = props;
-  const { task, title, facts, why, caution, instruction, looks, readings } = bayTask;
+  const { task, title, facts, why, said, caution, instruction, looks, readings } = bayTask;
   const me = work.replica.me.personId;
   const words = { nameOf: (id: PersonId) => nameOf(work.replica, id), me, confirmedSeq: work.confirmedSeq };
   const measured = readingsInWords(readings, task.readings);
@@ -33,6 +33,11 @@ export function TaskCard(props: TaskCardProps) {
     <li className={styles.task}>
       <h3 className={styles.name}>{title}</h3>
       <p className={styles.facts}>{why === '' ? facts : `${facts} · ${why}`}</p>
+      {said.map((sentence) => (
+        <p key={sentence} className={styles.facts}>
+          {sentence}
+        </p>
+      ))}
       <p className={styles.state} aria-live="polite">
         <StateMark state={task.state} words={taskInWords(task, words)} />
       </p>

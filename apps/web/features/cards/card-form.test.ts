@@ -179,11 +179,11 @@ describe('placeCardProblem', () => {
     ]);
   });
 
-  it('asks a round for looks and any card for a limit', () => {
+  it('asks a round for looks, and no card for a limit', () => {
     const paths = problemsOf({ ...NEW_CARD, name: 'Round', kind: 'round', limits: [] }).map(
       ({ path }) => path,
     );
-    expect(paths).toEqual(['limits', 'looks']);
+    expect(paths).toEqual(['looks']);
   });
 
   it('places what the server says of the card', () => {

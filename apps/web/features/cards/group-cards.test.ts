@@ -49,8 +49,29 @@ describe('a card in words', () => {
         { counter: 'engineSeconds', every: 9000, tolerance: 0 },
       ],
       dateLimit: { dueAt: Date.UTC(2027, 2, 31) / 1000 },
+      readings: [],
     });
     expect(words).toBe('every 60 stage km or every 2.5 engine hours or by 2027-03-31');
+  });
+
+  it('says that there is no limit, and what calls for the card then', () => {
+    const none = { intervals: [], dateLimit: null };
+    const spec = {
+      id: 'r',
+      name: 'Gap',
+      unit: 'mm',
+      decimals: 1,
+      positions: [],
+      high: null,
+      required: false,
+    };
+    const reading = { ...spec, kind: 'wear' as const, low: 30 };
+    expect(dueInWords({ ...none, readings: [] })).toBe('no limit: on request only');
+    expect(dueInWords({ ...none, readings: [reading] })).toBe('no limit: on request or by reading');
+    expect(dueInWords({ ...none, readings: [{ ...reading, low: null }] })).toBe('no limit: on request only');
+    expect(dueInWords({ ...none, readings: [{ ...reading, kind: 'hint' }] })).toBe(
+      'no limit: on request only',
+    );
   });
 
   it('tells a limit that is still being typed', () => {

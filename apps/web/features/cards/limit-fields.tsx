@@ -20,6 +20,9 @@ export function LimitFields({ form }: { form: UseFormReturn<CardForm> }) {
       <legend className={styles.legend}>How often</legend>
       <Stack>
         {fields.length > 1 ? <p>The limit that is passed first decides.</p> : null}
+        {fields.length === 0 ? (
+          <p>No limit: only what happens, a reading, a date or one of you calls for this card.</p>
+        ) : null}
         {fields.map((field, index) => (
           <div key={field.id} className={styles.line}>
             <NumberField
@@ -33,18 +36,16 @@ export function LimitFields({ form }: { form: UseFormReturn<CardForm> }) {
               error={errors?.[index]?.counter?.message}
               {...register(`limits.${index}.counter`)}
             />
-            {fields.length > 1 ? (
-              <Button look="quiet" onClick={() => remove(index)}>
-                Remove
-              </Button>
-            ) : null}
+            <Button look="quiet" onClick={() => remove(index)}>
+              {fields.length > 1 ? 'Remove' : 'No limit'}
+            </Button>
           </div>
         ))}
         <FieldError id="limits-error" error={errors?.root?.message ?? errors?.message} />
         {fields.length < MOST_LIMITS ? (
           <Stack across>
             <Button look="quiet" onClick={() => append(NEW_LIMIT)}>
-              Add another limit
+              {fields.length === 0 ? 'Add a limit' : 'Add another limit'}
             </Button>
           </Stack>
         ) : null}

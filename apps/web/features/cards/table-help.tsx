@@ -14,7 +14,7 @@ const ROWS: HelpRow[] = [
   {
     column: 'Every',
     write:
-      '60 stage km, 2.5 engine hours, 1 service, 2 days, 3 events, 4 stages or 500 km; several divided by |',
+      '60 stage km, 2.5 engine hours, 1 service, 2 days, 3 events, 4 stages or 500 km; several divided by |; on request where there is no limit',
   },
   { column: 'Tolerance', write: 'How far each limit may be overrun, in the same order and unit: 5 | 0' },
   { column: 'Due date', write: '2027-03-31' },

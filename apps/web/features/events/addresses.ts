@@ -43,5 +43,9 @@ export const endAddress = (team: string, event: string) => address('event/end', 
 export const tyresAddress = ({ team, event, car, at }: Visit) =>
   address('event/tyres', { team, event, car, at });
 
+/** What was read of the car at each service, and what that leads to expect. */
+export const readingsAddress = ({ team, event, car, at }: Visit) =>
+  address('event/readings', { team, event, car, at });
+
 /** Sign in, and come back to `next`. */
 export const signInAddress = (next: string) => address('sign-in', { next });

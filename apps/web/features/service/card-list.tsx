@@ -71,11 +71,16 @@ function cardFacts({ seconds, people, place, needsSignature }: JudgedCard['card'
   return [...parts, needsSignature ? 'a second person signs' : ''].filter(Boolean).join(' · ');
 }
 
-/** What a card's limits say is dropped where something that happened asks for it now and they say it could wait. */
+/** What a card's limits say is dropped where they say it could wait, and what happened or was read asks for it now. */
 function reasonsInWords({ verdict, reasons }: JudgedCard['judged'], names: ReasonNames): string[] {
-  const isCalled = verdict !== 'leave' && reasons.some(({ source }) => source === 'trigger');
+  const isCalled = verdict !== 'leave' && reasons.some(asksBesideLimits);
   const told = reasons.filter(({ reason }) => !isCalled || !SAYS_IT_CAN_WAIT.has(reason.code));
   return [...new Set(told.map((reason) => capitalise(combinedReasonInWords(reason, names))))];
 }
 
+function asksBesideLimits({ source, reason }: JudgedCard['judged']['reasons'][number]): boolean {
+  return source === 'trigger' || (source === 'reading' && !ASKS_FOR_NOTHING.has(reason.code));
+}
+
+const ASKS_FOR_NOTHING: ReadonlySet<string> = new Set(['holds', 'notKnown', 'notHere']);
 const SAYS_IT_CAN_WAIT: ReadonlySet<string> = new Set(['reaches', 'lasts']);

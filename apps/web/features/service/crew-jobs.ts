@@ -6,7 +6,8 @@ import {
   crewListOutside,
   type JobCard,
 } from '@halfshaft/lifing';
-import { lastDoneOf, triggerFactsOf, type WorkState } from '@halfshaft/worklog';
+import { triggerFactsOf, type WorkState } from '@halfshaft/worklog';
+import { lastDoneAt } from './last-done-at';
 import { reasonNamesOf } from './time-in-words';
 import { triggerQuestion } from './trigger-verdicts';
 import type { Visit } from './visit';
@@ -31,7 +32,7 @@ export function crewJobsAfter(replica: EventReplica, state: WorkState, visit: Vi
   const jobs = crewListOutside({
     ...question,
     pointIndex,
-    lastDone: lastDoneOf(state.tasks.values(), soFar, entry.entryId, entry.carried),
+    lastDone: lastDoneAt(replica, state, visit, { services: soFar, pointIndex }),
     facts: triggerFactsOf(state, replica.itinerary, entry.entryId),
     doableIds: crewCardIds(entry.cards),
   });

@@ -2,12 +2,14 @@ import { useMemo, useState } from 'react';
 import { Button } from '@/components/button';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
+import { capitalise } from '@/lib/capitalise';
 import { FittedDialog } from '../bay/fitted-dialog';
 import { UndoLast } from '../bay/undo-last';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { minutesOfWork } from '../visit/time-in-words';
 import type { LoadedWork } from '../work/work-page';
 import { crewJobsAfter } from './crew-jobs';
+import { crewRepairsAfter } from './crew-repairs';
 import styles from './service.module.css';
 import { stagesAfter } from './stages-after';
 import type { Visit } from './visit';
@@ -16,11 +18,19 @@ import type { Visit } from './visit';
 export function CrewSheet({ work, visit }: { work: LoadedWork; visit: Visit }) {
   const { replica, state } = work;
   const jobs = useMemo(() => crewJobsAfter(replica, state, visit), [replica, state, visit]);
+  const repairs = useMemo(() => crewRepairsAfter(replica, state, visit), [replica, state, visit]);
   if (jobs === null) return null;
   return (
     <Sheet title="For the crew, at the first halt">
-      {jobs.length === 0 ? <p>Nothing asks for a look on the road so far.</p> : null}
+      {jobs.length + repairs.length === 0 ? <p>Nothing asks for a look on the road so far.</p> : null}
       <ul className={styles.list}>
+        {repairs.map(({ taskId, title, why }) => (
+          <li key={taskId} className={styles.line}>
+            <h3 className={styles.name}>{title}</h3>
+            <p>{capitalise(why)}.</p>
+            <p>Does it still hold? If not, stop where it is safe and tell the service crew.</p>
+          </li>
+        ))}
         {jobs.map(({ card, why }) => (
           <li key={card.id} className={styles.line}>
             <h3 className={styles.name}>{card.name}</h3>

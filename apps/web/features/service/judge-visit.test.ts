@@ -9,6 +9,7 @@ import {
 } from '@halfshaft/worklog';
 import { describe, expect, it } from 'vitest';
 import { CAR, cardOf, entryOf, MIA, NUTS, OIL, replicaOf, taskAt } from '../work/fixtures';
+import { crewRepairsAfter } from './crew-repairs';
 import { judgeVisit } from './judge-visit';
 import { snagsOfCar } from './snags-of-car';
 import { reasonNamesOf } from './time-in-words';
@@ -222,6 +223,124 @@ describe('judgeVisit, with what happened', () => {
       fact: { kind: 'madeGood', of: taskIdOf(taskAt(LOOK)), words: '' },
     };
     expect(lookAt('B', landed, closed, madeGood)).toMatchObject({ verdict: 'leave', words: [] });
+  });
+});
+
+describe('judgeVisit, with what was read', () => {
+  const CHANGE = '00000000-0000-4000-8000-00000000002d';
+  const spec = { id: 'pads', kind: 'wear', unit: 'mm', decimals: 1, required: false } as const;
+  const round = cardOf(OIL, {
+    name: 'Front corners',
+    starterId: 'starter:front-corners',
+    readings: [{ ...spec, name: 'Pad thickness', positions: ['FL', 'FR'], low: 30, high: null }],
+  });
+  const change = cardOf(CHANGE, {
+    name: 'Front brake pads: change',
+    starterId: 'starter:front-pads',
+    intervals: [{ counter: 'stageMetres', every: 150_000, tolerance: 0 }],
+    readings: [{ ...spec, name: 'New pad thickness', positions: ['FL', 'FR'], low: null, high: null }],
+  });
+  const cars = replicaOf(MIA, { entries: [entryOf({ cards: [round, change] })] });
+  const read = (cardId: string, serviceId: string, FL: number, FR: number): EntryBody => ({
+    ...(done(cardId, serviceId) as Extract<EntryBody, { kind: 'done' }>),
+    readings: [
+      { readingId: 'pads', position: 'FL', value: FL },
+      { readingId: 'pads', position: 'FR', value: FR },
+    ],
+  });
+  const padsAt = (letter: string, cardId: string, ...bodies: EntryBody[]) => {
+    const visit = findVisit(cars, CAR, letter);
+    const each = visit && judgeVisit(cars, stateOf(...bodies), visit).find(({ card }) => card.id === cardId);
+    if (!each) throw new Error('The card is not judged.');
+    const words = each.judged.reasons.flatMap(({ source, reason }) =>
+      source === 'reading' ? [reason.words] : [],
+    );
+    return {
+      verdict: each.judged.verdict,
+      task: each.task.state,
+      words,
+      last: [...each.lastRead.values()].map((last) => last.words),
+    };
+  };
+
+  it('read at the corner: the job that changes the part is due, with the reason', () => {
+    // 10 km before Service A, 20 to B and none after it: one reading at A says nothing yet.
+    expect(padsAt('B', CHANGE, read(OIL, 'A', 60, 50))).toMatchObject({
+      verdict: 'leave',
+      words: ['Pad thickness FR: 5.0 mm at Service A, limit 3.0: not known yet how fast it wears'],
+    });
+    expect(padsAt('B', CHANGE, read(OIL, 'A', 60, 50), read(OIL, 'B', 45, 29))).toMatchObject({
+      verdict: 'doNow',
+      words: ['Pad thickness FR: 2.9 mm now, past its limit 3.0'],
+    });
+  });
+
+  it('stays in its place when it is done here, and says nothing more afterwards', () => {
+    const worn = [read(OIL, 'A', 60, 29)];
+    expect(padsAt('A', CHANGE, ...worn, read(CHANGE, 'A', 100, 100))).toMatchObject({
+      verdict: 'doNow',
+      task: 'done',
+    });
+    expect(padsAt('B', CHANGE, ...worn, read(CHANGE, 'A', 100, 100))).toMatchObject({ verdict: 'leave' });
+  });
+
+  it('knows what was read last, for beside the box', () => {
+    expect(padsAt('B', OIL, read(OIL, 'A', 60, 50)).last).toEqual([
+      'last 6.0 at Service A',
+      'last 5.0 at Service A',
+    ]);
+    expect(padsAt('B', OIL, read(OIL, 'A', 60, 50), done(CHANGE, 'A')).last).toEqual([
+      'new part',
+      'new part',
+    ]);
+  });
+});
+
+describe('a new part without the card done', () => {
+  const fitted = (serviceId: string): EntryBody => ({
+    kind: 'factRecorded',
+    factId: 'belt',
+    entryId: CAR,
+    at: { kind: 'service', serviceId },
+    fact: { kind: 'fitted', cardId: PADS, position: null, words: '' },
+  });
+  const verdictAt = (letter: string, ...bodies: EntryBody[]) =>
+    judgeVisit(replica, stateOf(...bodies), visitAt(letter)).find(({ card }) => card.id === PADS)?.judged
+      .verdict;
+
+  it('counts from where it went on', () => {
+    // Every 25 stage km: 10 before Service A, 30 at Service B.
+    expect(verdictAt('A')).toBe('doNow');
+    expect(verdictAt('A', fitted('A'))).toBe('leave');
+    expect(verdictAt('B')).toBe('doNow');
+    expect(verdictAt('B', fitted('A'))).toBe('leave');
+  });
+});
+
+describe('crewRepairsAfter', () => {
+  const repaired = (serviceId: string): EntryBody => ({
+    ...(done(NUTS, serviceId) as Extract<EntryBody, { kind: 'done' }>),
+    findings: [{ lookId: null, position: 'FL', grade: 'temporaryRepair', words: 'wire round the hanger' }],
+  });
+  const linesAt = (letter: string, ...bodies: EntryBody[]) =>
+    crewRepairsAfter(replica, stateOf(...bodies), visitAt(letter)).map(
+      ({ title, why }) => `${title}: ${why}`,
+    );
+
+  it('asks the crew to look at what was repaired for a time, here or before, until it is made good', () => {
+    const line = 'Look at the temporary repair: Wheel nuts: made at Service A: FL wire round the hanger';
+    expect(linesAt('A')).toEqual([]);
+    expect(linesAt('A', repaired('A'))).toEqual([line]);
+    expect(linesAt('B', repaired('A'))).toEqual([line]);
+    expect(linesAt('A', repaired('B'))).toEqual([]);
+    const good: EntryBody = {
+      kind: 'factRecorded',
+      factId: 'good',
+      entryId: CAR,
+      at: { kind: 'service', serviceId: 'A' },
+      fact: { kind: 'madeGood', of: taskIdOf(taskAt(NUTS)), words: '' },
+    };
+    expect(linesAt('A', repaired('A'), good)).toEqual([]);
   });
 });
 

@@ -3,10 +3,15 @@ import {
   type CombinedVerdict,
   combineVerdicts,
   type JobCard,
+  judgeGauges,
+  judgeReadings,
   judgeService,
   type LastDone,
 } from '@halfshaft/lifing';
-import { lastDoneOf, type Task, taskOf, type WorkState } from '@halfshaft/worklog';
+import { type Task, taskOf, type WorkState } from '@halfshaft/worklog';
+import { type LastRead, lastReadOf } from '../readings/last-read';
+import { lastDoneAt } from './last-done-at';
+import { readingQuestion } from './reading-question';
 import { triggerVerdicts } from './trigger-verdicts';
 import type { Visit } from './visit';
 import { visitQuestion } from './visit-question';
@@ -18,19 +23,28 @@ export interface JudgedCard {
   /** Before this service; null: before the event, nothing carried. */
   lastDone: LastDone | null;
   task: Task;
+  /** What was read last at each place, by `slotKey`. */
+  lastRead: ReadonlyMap<string, LastRead>;
 }
 
 /**
- * Every card of the car at this service, by its limits and by what happened, the most urgent first. What was done at this
- * very service, or later, does not count here: a card that was due stays in its place and shows as done, so that the list
- * does not jump under a thumb.
+ * Every card of the car at this service, by its limits, by what happened and by what was read, the most urgent first. What
+ * was done at this very service, or later, does not count here: a card that was due stays in its place and shows as done,
+ * so that the list does not jump under a thumb. What was read or fitted here does.
  */
 export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit): JudgedCard[] {
   const { entry, services, service, serviceIndex } = visit;
   const before = services.slice(0, serviceIndex);
-  const lastDone = lastDoneOf(state.tasks.values(), before, entry.entryId, entry.carried);
+  const until = { services: before, pointIndex: service.inIndex };
+  const lastDone = lastDoneAt(replica, state, visit, until);
   const intervals = judgeService({ ...visitQuestion(replica, state, visit), lastDone });
-  const verdicts = combineVerdicts({ intervals, triggers: triggerVerdicts(replica, state, visit) });
+  const reading = readingQuestion(replica, state, visit);
+  const verdicts = combineVerdicts({
+    intervals,
+    triggers: triggerVerdicts(replica, state, visit),
+    readings: judgeReadings(reading),
+  });
+  const gauges = judgeGauges(reading);
   return verdicts.flatMap((judged) => {
     const card = entry.cards.find((each) => each.id === judged.cardId);
     if (!card) return [];
@@ -39,6 +53,9 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
       serviceId: service.id,
       source: { kind: 'card', cardId: card.id },
     } as const;
-    return [{ card, judged, lastDone: lastDone.get(card.id) ?? null, task: taskOf(state, ref, card) }];
+    const lastRead = lastReadOf(card.id, gauges, visit, reading);
+    return [
+      { card, judged, lastDone: lastDone.get(card.id) ?? null, task: taskOf(state, ref, card), lastRead },
+    ];
   });
 }

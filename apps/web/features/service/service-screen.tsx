@@ -11,7 +11,7 @@ import { Stack } from '@/components/stack';
 import { RepairSheet } from '../bay/repair-sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
-import { bayAddress, sheetAddress, tyresAddress } from '../events/addresses';
+import { bayAddress, readingsAddress, sheetAddress, tyresAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
 import { QueueSheet } from '../sheet/queue-sheet';
 import { carNameOf } from '../work/names';
@@ -56,6 +56,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
               To the bay
             </LinkButton>
             <LinkButton href={sheetAddress(ids)}>Sheet by person</LinkButton>
+            <LinkButton href={readingsAddress(ids)}>Readings</LinkButton>
             <LinkButton href={tyresAddress(ids)}>Tyres and settings</LinkButton>
             <Button onClick={() => window.print()}>Print</Button>
           </>

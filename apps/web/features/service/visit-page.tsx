@@ -4,6 +4,7 @@ import { useSearchParams } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
+import { PageHeader } from '@/components/page-header';
 import { Stack } from '@/components/stack';
 import { eventAddress } from '../events/addresses';
 import { useQueryId } from '../events/use-query-id';
@@ -39,27 +40,33 @@ function ChooseVisit({ work, addressOf }: { work: LoadedWork; addressOf: VisitPa
   });
   if (choices.length === 0) {
     return (
-      <EmptyState
-        title="No car and service to show"
-        action={<LinkButton href={eventAddress(teamId, eventId)}>To the event</LinkButton>}
-      >
-        <p>Enter a car and give the event an itinerary with a service.</p>
-      </EmptyState>
+      <>
+        <PageHeader title={replica.name} />
+        <EmptyState
+          title="No car and service to show"
+          action={<LinkButton href={eventAddress(teamId, eventId)}>To the event</LinkButton>}
+        >
+          <p>Enter a car and give the event an itinerary with a service.</p>
+        </EmptyState>
+      </>
     );
   }
   return (
-    <EmptyState title="Which car?">
-      <p>The address names no car and service of this event. Choose one.</p>
-      <Stack gap="small" across>
-        {choices.map(({ entry, service }) => (
-          <LinkButton
-            key={entry.entryId}
-            href={addressOf({ team: teamId, event: eventId, car: entry.entryId, at: service.id })}
-          >
-            {carNameOf(replica, entry.entryId)}, {serviceNameOf(replica, service.id)}
-          </LinkButton>
-        ))}
-      </Stack>
-    </EmptyState>
+    <>
+      <PageHeader title={replica.name} />
+      <EmptyState title="Which car?">
+        <p>The address names no car and service of this event. Choose one.</p>
+        <Stack gap="small" across>
+          {choices.map(({ entry, service }) => (
+            <LinkButton
+              key={entry.entryId}
+              href={addressOf({ team: teamId, event: eventId, car: entry.entryId, at: service.id })}
+            >
+              {carNameOf(replica, entry.entryId)}, {serviceNameOf(replica, service.id)}
+            </LinkButton>
+          ))}
+        </Stack>
+      </EmptyState>
+    </>
   );
 }

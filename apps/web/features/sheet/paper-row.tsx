@@ -1,4 +1,5 @@
 import type { ReadingSpec } from '@halfshaft/lifing';
+import { slotKey } from '../bay/read-typed';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { minutesOfWork } from '../visit/time-in-words';
 import styles from './sheet.module.css';
@@ -31,7 +32,7 @@ export function PaperRow({ row, partners, isFirst, doneBy }: PaperRowProps) {
         <div className={styles.details}>
           {card.looks.length > 0 ? <p>{card.looks.map((look) => look.words).join(' · ')}</p> : null}
           {card.readings.map((reading) => (
-            <PaperReading key={reading.id} reading={reading} />
+            <PaperReading key={reading.id} reading={reading} lastRead={row.lastRead} />
           ))}
           {card.caution ? (
             <p>
@@ -54,8 +55,9 @@ function factsOf({ card, seconds, reason }: SheetRow, partners: readonly string[
   return [minutes, place, helped, short, reason].filter(Boolean).join(' · ');
 }
 
-function PaperReading({ reading }: { reading: ReadingSpec }) {
+function PaperReading({ reading, lastRead }: { reading: ReadingSpec } & Pick<SheetRow, 'lastRead'>) {
   const positions = reading.positions.length > 0 ? reading.positions : [''];
+  const before = (position: string) => lastRead.get(slotKey(reading.id, position || null))?.short;
   return (
     <p className={styles.reading}>
       {[reading.name, reading.unit].filter(Boolean).join(', ')}
@@ -63,6 +65,7 @@ function PaperReading({ reading }: { reading: ReadingSpec }) {
         <span key={position} className={styles.value}>
           {position}
           <span className={styles.blank} />
+          {before(position) ? <span className={styles.light}>{before(position)}</span> : null}
         </span>
       ))}
     </p>

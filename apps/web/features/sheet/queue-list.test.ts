@@ -11,6 +11,7 @@ function due(verdict: 'doNow' | 'leave'): JudgedCard[] {
     card,
     judged: { cardId: card.id, verdict, doableHere: true, overdue: false, reasons: [] },
     lastDone: null,
+    lastRead: new Map(),
     task: taskOf(
       emptyState,
       { entryId: 'e', serviceId: 'A', source: { kind: 'card', cardId: card.id } },

@@ -38,6 +38,7 @@ export function RecordReadings({ row, draft, read, onChange }: RecordReadingsPro
               key={slot.key}
               label={slotName(slot)}
               unit={slot.spec.unit}
+              hint={row.lastRead.get(slot.key)?.words}
               error={read.typedProblems[slot.key]}
               value={draft.typed[slot.key] ?? ''}
               onChange={({ target }) => type(slot.key, target.value)}

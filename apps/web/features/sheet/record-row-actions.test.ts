@@ -11,7 +11,15 @@ if (!card) throw new Error('The starter cards have none that asks for a signatur
 function rowOf(task: Partial<Task> = {}): SheetRow {
   const source = { kind: 'card' as const, cardId: card?.id ?? '' };
   const open = taskOf(emptyState, { entryId: 'e', serviceId: 'B', source }, null);
-  const plain = { number: '7', title: 'Wheel nuts', reason: '', seconds: 60, people: 1, mustDo: true };
+  const plain = {
+    number: '7',
+    title: 'Wheel nuts',
+    reason: '',
+    lastRead: new Map(),
+    seconds: 60,
+    people: 1,
+    mustDo: true,
+  };
   return { ...plain, card: card ?? null, task: { ...open, ...task } };
 }
 const draftOf = (some: Partial<RowDraft>): RowDraft => ({ ...EMPTY_ROW, what: 'done', ...some });

@@ -1,3 +1,4 @@
+import { positionsOfCard } from '@halfshaft/lifing';
 import type { Finding, PersonId } from '@halfshaft/worklog';
 import { useState } from 'react';
 import { Button } from '@/components/button';
@@ -5,7 +6,6 @@ import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
-import { positionsOfCard } from '../bay/bay-task';
 import { FindingForm } from '../bay/finding-form';
 import { FindingList } from '../bay/finding-list';
 import { recordablePeople } from '../bay/use-record-for';

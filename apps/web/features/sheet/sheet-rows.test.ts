@@ -18,7 +18,7 @@ function judged(verdictOf: (index: number) => 'doNow' | 'ifTime' | 'leave'): Jud
       overdue: false,
       reasons: [],
     };
-    return { card, judged: verdict, lastDone: null, task };
+    return { card, judged: verdict, lastDone: null, lastRead: new Map(), task };
   });
 }
 

@@ -2,6 +2,7 @@ import type { ReasonNames } from '@halfshaft/lifing';
 import { combinedReasonInWords, type JobCard } from '@halfshaft/lifing';
 import type { PersonId, SnagId, Task } from '@halfshaft/worklog';
 import { cardTitle } from '../cards/card-title';
+import type { LastRead } from '../readings/last-read';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
 import { type Share, shareOut } from '../visit/share-out';
@@ -17,6 +18,8 @@ export interface SheetRow {
   card: JobCard | null;
   /** Why now; empty where it is simply due each time. */
   reason: string;
+  /** What was read last at each place, by `slotKey`. */
+  lastRead: ReadonlyMap<string, LastRead>;
   seconds: number;
   people: number;
   mustDo: boolean;
@@ -68,7 +71,11 @@ export function sheetRows({ cards, cardIds, snags, snagIds, people, names }: She
   };
 }
 
-function rowOfCard({ card, judged, task }: JudgedCard, place: number, names: ReasonNames): SheetRow {
+function rowOfCard(
+  { card, judged, task, lastRead }: JudgedCard,
+  place: number,
+  names: ReasonNames,
+): SheetRow {
   const [first] = judged.reasons;
   const isEachTime = first?.source === 'interval' && first.reason.code === 'past' && first.reason.limit === 1;
   return {
@@ -76,6 +83,7 @@ function rowOfCard({ card, judged, task }: JudgedCard, place: number, names: Rea
     title: cardTitle(card),
     task,
     card,
+    lastRead,
     reason: first === undefined || isEachTime ? '' : combinedReasonInWords(first, names),
     seconds: card.seconds,
     people: card.people,
@@ -85,7 +93,7 @@ function rowOfCard({ card, judged, task }: JudgedCard, place: number, names: Rea
 
 function rowOfSnag({ snag, task }: CarSnag, place: number): SheetRow {
   const title = `${placeInWords(snag.place)}: ${snag.words}`;
-  const plain = { card: null, reason: '', seconds: 0, people: 1 };
+  const plain = { card: null, reason: '', lastRead: new Map<string, LastRead>(), seconds: 0, people: 1 };
   return { number: `S${place}`, title, task, mustDo: snag.urgent, ...plain };
 }
 

@@ -1,5 +1,12 @@
 import type { Counter, Interval } from '../model';
-import { COUNTER_WORDS, KIND_WORDS, PLACE_WORDS, TOGETHER_WORDS, YES_NO_WORDS } from './choice-words';
+import {
+  COUNTER_WORDS,
+  KIND_WORDS,
+  ON_REQUEST_WORDS,
+  PLACE_WORDS,
+  TOGETHER_WORDS,
+  YES_NO_WORDS,
+} from './choice-words';
 import { FIELDS, HEADINGS } from './columns';
 import { writeDate } from './date-text';
 import { writeHarmless } from './harmless-cell';
@@ -44,7 +51,7 @@ function cellsOf(card: TableCard): Record<CardField, string> {
     name: card.name,
     kind: KIND_WORDS[card.kind][0],
     place: PLACE_WORDS[card.place][0],
-    every: card.intervals.map(limit).join(BETWEEN_ITEMS),
+    every: everyCell(card),
     tolerance: card.intervals.some(({ tolerance }) => tolerance > 0)
       ? card.intervals.map(({ counter, tolerance }) => amount(counter, tolerance)).join(BETWEEN_ITEMS)
       : '',
@@ -63,6 +70,12 @@ function cellsOf(card: TableCard): Record<CardField, string> {
     instruction: card.instruction,
     starter: card.starterId ?? '',
   };
+}
+
+/** An empty cell would be taken for a slip. */
+function everyCell({ intervals, dateLimit }: TableCard): string {
+  if (intervals.length === 0 && dateLimit === null) return ON_REQUEST_WORDS[0];
+  return intervals.map(limit).join(BETWEEN_ITEMS);
 }
 
 function limit({ counter, every }: Interval): string {

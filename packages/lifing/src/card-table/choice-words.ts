@@ -32,6 +32,9 @@ export const COUNTER_WORDS: ChoiceWords<Counter> = {
   events: ['events', 'event'],
 };
 
+/** In place of a limit, on a card that has none: the first is written, all are read. */
+export const ON_REQUEST_WORDS = ['on request', 'no limit', 'by reading', 'when called for'] as const;
+
 export const READING_KIND_WORDS: ChoiceWords<ReadingSpec['kind']> = {
   wear: ['wear'],
   level: ['level'],

@@ -71,7 +71,6 @@ export const anyCard: fc.Arbitrary<TableCard> = fc
     instruction: text(0, 40),
     starterId: fc.constantFrom(null, 'starter:wheel-nuts'),
   })
-  .filter(({ intervals, dueAt }) => intervals.length > 0 || dueAt !== null)
   .map(({ dueAt, looks, ...card }) =>
     numbered({
       ...card,

@@ -58,7 +58,7 @@ const MALFORMED: [string, string, number | null, number | null, CardTableCode, s
     'notAChoice',
     'cockpit, body, boot or whole car',
   ],
-  ['no limit', `${HEAD}\nNuts;boot;;2`, 2, 3, 'missing', 'Write how often'],
+  ['no limit', `${HEAD}\nNuts;boot;;2`, 2, 3, 'missing', 'or on request for one that'],
   ['a limit without a unit', `${HEAD}\nNuts;boot;60;2`, 2, 3, 'notAChoice', 'Write a number and services, '],
   ['half a service', `${HEAD}\nNuts;boot;0,5 services;2`, 2, 3, 'notANumber', 'Write it in figures'],
   [
@@ -260,6 +260,13 @@ describe('readCardTable', () => {
       ok: true,
       cards: [{ name: 'Oil', place: 'engineBay', seconds: 90, intervals }],
     });
+  });
+
+  it.each(['on request', 'No limit', 'by reading', 'when called for'])('reads %s as no limit', (words) => {
+    const read = readCardTable(`${HEAD}\nFuel smell;whole car;${words};5`);
+    expect(read.ok && read.cards.map(({ intervals, dateLimit }) => ({ intervals, dateLimit }))).toEqual([
+      { intervals: [], dateLimit: null },
+    ]);
   });
 
   it('reads looks as a round, and readings with their parts in any order', () => {

@@ -1,7 +1,8 @@
 import { CARD_LIMITS } from '../card-limits';
 import type { Interval } from '../model';
-import { COUNTER_WORDS, choiceOf, choicesInWords } from './choice-words';
+import { COUNTER_WORDS, choiceOf, choicesInWords, ON_REQUEST_WORDS } from './choice-words';
 import { readDate } from './date-text';
+import { foldWords } from './fold-words';
 import { splitList } from './list-text';
 import type { TableCard } from './model';
 import { quoted, type RowCells } from './row-cells';
@@ -11,12 +12,13 @@ import { COUNTER_SCALE } from './units';
 /** How often a card is due: the columns "Every", "Tolerance" and "Due date" together. */
 export function readLimits(cells: RowCells): Pick<TableCard, 'intervals' | 'dateLimit'> {
   const dateLimit = readDateLimit(cells);
+  if (isOnRequest(cells.text('every'))) return { intervals: [], dateLimit };
   const items = splitList(cells.text('every'), '|\n\r');
   if (items.length === 0 && cells.text('dueDate') === '') {
     cells.refuse(
       'every',
       'missing',
-      'The card has no limit, so it would never fall due. Write how often, such as 60 stage km, or a due date.',
+      `The card has no limit. Write how often, such as 60 stage km, or a due date; or ${ON_REQUEST_WORDS[0]} for one that only a reading, what happens or a person calls for.`,
     );
   }
   if (items.length > CARD_LIMITS.intervals) {
@@ -29,6 +31,10 @@ export function readLimits(cells: RowCells): Pick<TableCard, 'intervals' | 'date
   }
   const limits = items.map((item) => readLimit(cells, item));
   return { intervals: withTolerances(cells, limits), dateLimit };
+}
+
+function isOnRequest(text: string): boolean {
+  return ON_REQUEST_WORDS.some((words) => foldWords(words) === foldWords(text));
 }
 
 function readDateLimit(cells: RowCells): TableCard['dateLimit'] {

@@ -5,11 +5,8 @@ import type { Interval } from '../model';
 
 export const EVERY_EVENT: Interval = { counter: 'events', every: 1, tolerance: 0 };
 
-/**
- * For work that only a trigger calls for (night lamps, wet tyres, a look after an off). A card must have a limit; this
- * one is further off than any car lives, so that no counter brings the work up.
- */
-export const ONLY_WHEN_CALLED: Interval[] = [{ counter: 'events', every: 100, tolerance: 0 }];
+/** For work that only a trigger, a reading or a person calls for (night lamps, wet tyres, a look after an off): no limit. */
+export const ONLY_WHEN_CALLED: Interval[] = [];
 
 /** A limit of so many stage kilometres, and how far it may be overrun. */
 export function everyStageKilometres(every: number, tolerance: number): Interval {

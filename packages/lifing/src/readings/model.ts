@@ -17,7 +17,28 @@ export interface WearReading extends PositionValue {
   part: string;
   /** Stage metres on the part, conditions included (`wearBetween(…).stageMetres`). */
   wornMetres: number;
+  /** Where it was read; left out, the words do not say. */
+  readAt?: ServiceId;
 }
+
+/**
+ * What the log tells of the parts of one car. A list of them stands in the order in which it came about: by the point of
+ * the route, what happened on the road before what happened in the service at its end, and there by the log.
+ */
+export type PartEvent =
+  | ({
+      kind: 'read';
+      cardId: string;
+      readingId: string;
+      serviceId: ServiceId;
+      pointIndex: number;
+    } & PositionValue)
+  /** The whole card was done: new parts all round, when it is a card that changes them. */
+  | { kind: 'done'; cardId: string; pointIndex: number }
+  /** A new part although the card was not done. `position` null: all of the card's. */
+  | { kind: 'fitted'; cardId: string; position: string | null; pointIndex: number }
+  /** A tyre was put on this wheel; `replaces` when another one was known to be there. */
+  | { kind: 'tyreOn'; wheel: string; compound: string; replaces: boolean; pointIndex: number };
 
 export type WearSpec = Pick<ReadingSpec, 'id' | 'name' | 'unit' | 'decimals' | 'low' | 'high'>;
 
@@ -37,6 +58,8 @@ export interface ReadingReason {
   limit: number | null;
   /** The most it is expected to lose to the next chance, whole, cut upwards. */
   lossAhead: number | null;
+  /** The worst value to be expected there; null when nothing is known of it. */
+  expected: number | null;
   nextChance: ServiceId | null;
   /** A plain sentence without a full stop, to stand after "do now:". */
   words: string;

@@ -48,7 +48,7 @@ describe('predictLimit', () => {
       doableHere: true,
     });
     expect(verdict?.reasons.map((each) => each.words)).toEqual([
-      'Pads FL: 6.2 mm, loses up to 1.9 a loop, limit 3.0: lasts to Service C',
+      'Pads FL: 6.2 mm, 4.3 expected at Service C, limit 3.0: lasts',
     ]);
   });
 
@@ -68,7 +68,7 @@ describe('predictLimit', () => {
     expect(verdict).toMatchObject({ verdict: 'doNow', overdue: false });
     expect(verdict?.reasons[0]).toMatchObject({ code: 'wearsOut', lossAhead: 38, nextChance: 'C' });
     expect(verdict?.reasons[0]?.words).toBe(
-      "Pads FL: 6.2 mm, loses up to 1.9 a loop, limit 3.0: won't reach Service C",
+      "Pads FL: 6.2 mm, 2.4 expected at Service C, limit 3.0: won't last",
     );
   });
 
@@ -122,20 +122,49 @@ describe('predictLimit', () => {
 
   it('to the finish when no service comes any more', () => {
     const verdict = predictLimit(question([81, 62], [81, 70], { serviceIndex: 4, cardRate: 10 }));
-    expect(verdict?.reasons[0]?.words).toContain("won't reach the finish");
+    expect(verdict?.reasons[0]?.words).toContain("expected at the finish, limit 3.0: won't last");
   });
 
   it('one reading and no rate: it says so and asks for nothing', () => {
     const verdict = predictLimit(question([62], []));
     expect(verdict?.verdict).toBe('leave');
-    expect(verdict?.reasons[0]?.words).toBe('Pads FL: 6.2 mm, limit 3.0: not known how fast it wears');
+    expect(verdict?.reasons[0]?.words).toBe('Pads FL: 6.2 mm, limit 3.0: not known yet how fast it wears');
+  });
+
+  it('says where it was read: here, or at an earlier service; and never expects less than nothing', () => {
+    const readAt = (service: string, value: number): WearReading[] => [
+      { group: GROUP, position: 'FL', part: 'set 1', wornMetres: 0, value: 100 },
+      { group: GROUP, position: 'FL', part: 'set 1', wornMetres: 24_000, value, readAt: service },
+    ];
+    const said = (readings: WearReading[]) => predictLimit(question([], [], { readings }))?.reasons[0]?.words;
+    expect(said(readAt('B', 60))).toBe(
+      "Pads FL: 6.0 mm now, 2.0 expected at Service C, limit 3.0: won't last",
+    );
+    expect(said(readAt('A', 40))).toBe(
+      "Pads FL: 4.0 mm at Service A, 0.0 expected at Service C, limit 3.0: won't last",
+    );
+  });
+
+  it('a place may have a part of its own, younger than the rest', () => {
+    const readings: WearReading[] = [
+      { group: GROUP, position: 'FL', part: 'set 1', wornMetres: 0, value: 100 },
+      { group: GROUP, position: 'FL', part: 'set 1', wornMetres: 24_000, value: 81 },
+      { group: GROUP, position: 'FL', part: 'set 2', wornMetres: 0, value: 100 },
+    ];
+    // Fitted here, at Service B: one loop of 24 km lies ahead of it, not two.
+    const since = { pointIndex: twoDays().services[1]?.inIndex ?? 0, carried: null };
+    const places = [{ position: 'FL', group: GROUP, part: 'set 2', since }];
+    expect(predictLimit(question([], [], { readings, places }))?.reasons[0]).toMatchObject({
+      code: 'holds',
+      lossAhead: 19,
+    });
   });
 
   it('an upper limit grows', () => {
     const spec = { id: 'play', name: 'Play', unit: 'mm', decimals: 1, low: null, high: 10 };
     const verdict = predictLimit(question([1, 6], [1, 2], { spec }));
     expect(verdict?.reasons[0]?.words).toBe(
-      "Play FL: 0.6 mm, grows by up to 0.5 a loop, limit 1.0: won't reach Service C",
+      "Play FL: 0.6 mm, 1.1 expected at Service C, limit 1.0: won't last",
     );
   });
 

@@ -87,5 +87,11 @@ export async function removeCardRow(tx: TeamTx, cardId: string, now: number): Pr
 
 export function toCard(row: { id: string; body: unknown }): JobCard {
   // Cards saved before triggers have no word of where they came from.
-  return { starterId: null, ...(row.body as Omit<CardBody, 'starterId'>), id: row.id };
+  const card = { starterId: null, ...(row.body as Omit<CardBody, 'starterId'>), id: row.id };
+  return { ...card, intervals: card.intervals.filter((limit) => !standsForNone(limit)) };
+}
+
+/** When every card had to have a limit, one that no car lives to see stood for none. */
+function standsForNone({ counter, every }: CardBody['intervals'][number]): boolean {
+  return counter === 'events' && every === 100;
 }

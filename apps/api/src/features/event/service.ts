@@ -22,11 +22,11 @@ import {
 } from '@halfshaft/itinerary';
 import { carriedWear } from '@halfshaft/lifing';
 import type { MemberTx, TeamTx } from '@halfshaft/store';
-import { lastDoneOf, runsOf } from '@halfshaft/worklog';
+import { fittedAt, lastDoneOf, runsOf } from '@halfshaft/worklog';
 import type { z } from 'zod';
 import { AppError, notAllowed, unknown } from '../../errors';
 import { mayManage, maySeeEvent } from '../people/ability';
-import { listStages, listTasks, readLastSeq } from '../work/data';
+import { listFacts, listStages, listTasks, readLastSeq } from '../work/data';
 import {
   type CarriedWear,
   createEntryRow,
@@ -199,8 +199,12 @@ async function wearBroughtAlong(tx: TeamTx, carId: string, startsOn: string): Pr
   const event = await findEvent(tx, before.eventId);
   const plannedConditions = new Map(Object.entries(event?.plannedConditions ?? {}));
   const knowledge = { itinerary: version.itinerary, services, runs, plannedConditions };
-  const lastDone = lastDoneOf(tasks, services, before.entryId, before.carried);
-  return carriedWear(knowledge, entry?.cards ?? [], lastDone);
+  const cards = entry?.cards ?? [];
+  const facts = await listFacts(tx, before.eventId);
+  const toIndex = version.itinerary.points.length - 1;
+  const fitted = fittedAt(facts, version.itinerary, before.entryId, cards, toIndex);
+  const lastDone = lastDoneOf(tasks, services, before.entryId, before.carried, fitted);
+  return carriedWear(knowledge, cards, lastDone);
 }
 
 export async function updateEntry(tx: MemberTx, input: z.infer<typeof updateEntryInput>): Promise<void> {

@@ -74,6 +74,14 @@ export async function listStages(tx: TeamTx, eventId: string): Promise<StageConf
   return rows.map((row) => row.body as unknown as StageConfirmation);
 }
 
+export async function listFacts(tx: TeamTx, eventId: string): Promise<RecordedFact[]> {
+  const rows = await tx.db.carFact.findMany({
+    where: { teamId: tx.teamId, eventId },
+    orderBy: { id: 'asc' },
+  });
+  return rows.map((row) => row.body as unknown as RecordedFact);
+}
+
 /** What was answered to an action that was pushed before. */
 export interface StoredAction {
   content: string;
