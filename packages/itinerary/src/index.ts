@@ -26,7 +26,7 @@ export type { PenaltyPreset } from './lateness/penalty-presets';
 export { PENALTY_PRESETS } from './lateness/penalty-presets';
 export type { LatenessReset, PenaltyRules } from './lateness/penalty-rules';
 export { DEFAULT_PENALTY_RULES } from './lateness/penalty-rules';
-export { serviceNow } from './lateness/service-now';
+export { hasLeftService, hasReached, serviceNow } from './lateness/service-now';
 export { serviceOutAt } from './lateness/service-out-at';
 export type { PointTime } from './lateness/times-along';
 export { timesAlong } from './lateness/times-along';

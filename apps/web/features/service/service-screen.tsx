@@ -10,6 +10,7 @@ import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { RepairSheet } from '../bay/repair-sheet';
 import { ControlSheet } from '../control/control-sheet';
+import { timesOfEntry } from '../control/lateness-of';
 import { visitTimes } from '../control/visit-times';
 import { bayAddress, sheetAddress, tyresAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
@@ -93,6 +94,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
           itinerary={replica.itinerary}
           services={visit.services}
           startPosition={positionsOf(entry)}
+          times={timesOfEntry(replica, state, entry)}
           hereMetres={routeMetresAt(replica.itinerary, service.inIndex)}
           rows={wearRowsOf(replica.itinerary, visit, cards, reasonNamesOf(replica, visit.inAt))}
         />

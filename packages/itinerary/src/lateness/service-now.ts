@@ -18,11 +18,21 @@ export function serviceNow(
   times: readonly PointTime[],
   now: EpochSeconds,
 ): ServiceWindow | null {
-  const reached = times.findLastIndex((time) => time.writtenAt !== null);
-  const hasLeft = ({ inIndex, outIndex }: ServiceWindow) => {
-    if (reached >= outIndex) return true;
-    const outAt = times[outIndex]?.at ?? Number.POSITIVE_INFINITY;
-    return now > (reached >= inIndex ? outAt + OVERRUN_SECONDS : outAt);
-  };
-  return services.find((service) => !hasLeft(service)) ?? services.at(-1) ?? null;
+  return services.find((service) => !hasLeftService(service, times, now)) ?? services.at(-1) ?? null;
+}
+
+/** Whether a car is beyond a service: see `serviceNow`. */
+export function hasLeftService(
+  { inIndex, outIndex }: ServiceWindow,
+  times: readonly PointTime[],
+  now: EpochSeconds,
+): boolean {
+  if (hasReached(times, outIndex)) return true;
+  const outAt = times[outIndex]?.at ?? Number.POSITIVE_INFINITY;
+  return now > (hasReached(times, inIndex) ? outAt + OVERRUN_SECONDS : outAt);
+}
+
+/** Whether a time is written at a point or anywhere beyond it. */
+export function hasReached(times: readonly PointTime[], pointIndex: number): boolean {
+  return times.findLastIndex((time) => time.writtenAt !== null) >= pointIndex;
 }
