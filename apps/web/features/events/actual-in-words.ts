@@ -1,6 +1,7 @@
 import type { EventReplica } from '@halfshaft/contract';
-import { type ControlLateness, formatClock, toWholeMinute } from '@halfshaft/itinerary';
+import { formatClock, toWholeMinute } from '@halfshaft/itinerary';
 import type { WorkState } from '@halfshaft/worklog';
+import { latenessInShort } from '../control/lateness-in-words';
 import { latenessAt, latenessQuestionOf } from '../control/lateness-of';
 import type { ServiceMoment } from './service-moments';
 
@@ -31,16 +32,6 @@ export function actualInWords(replica: EventReplica, state: WorkState, moment: S
       : shiftInWords((times.inAt - inAt) / SECONDS_IN_MINUTE)),
     ...(recordedOut ? [passed('out', recordedOut.writtenAt, visit.service.outIndex)] : []),
   ];
-}
-
-/** "4 late", "4 late, 3 of it the event’s", "2 early", "on time": against when the car was due. */
-export function latenessInShort(at: Omit<ControlLateness, 'over'>): string {
-  const { ourMinutes, heldMinutes, earlyMinutes, allowedEarlyMinutes } = at;
-  const late = ourMinutes + heldMinutes;
-  const early = earlyMinutes + allowedEarlyMinutes;
-  if (late === 0) return early === 0 ? 'on time' : `${early} early`;
-  if (heldMinutes === 0) return `${late} late`;
-  return ourMinutes === 0 ? `${late} late, the event’s` : `${late} late, ${heldMinutes} of it the event’s`;
 }
 
 function shiftInWords(minutes: number): string[] {

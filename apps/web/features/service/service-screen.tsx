@@ -12,6 +12,7 @@ import { RepairSheet } from '../bay/repair-sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { timesOfEntry } from '../control/lateness-of';
 import { visitTimes } from '../control/visit-times';
+import { WayHere, WayHome } from '../control/way-sheets';
 import { bayAddress, sheetAddress, tyresAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
 import { QueueSheet } from '../sheet/queue-sheet';
@@ -66,6 +67,8 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         <Stack>
           <VisitClock work={work} visit={visit} />
           <ControlSheet work={work} visit={visit} by={replica.me.personId} />
+          {times.recordedIn === null ? <WayHere work={work} visit={visit} by={replica.me.personId} /> : null}
+          {times.recordedOut ? <WayHome work={work} visit={visit} by={replica.me.personId} /> : null}
         </Stack>
       </div>
       <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
