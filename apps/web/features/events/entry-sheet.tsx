@@ -10,6 +10,7 @@ import { Mark } from '@/components/mark';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { Table, type TableColumn } from '@/components/table';
+import { LoseList } from '../control/lose-list';
 import { serviceInWords } from '../itinerary/read-points';
 import { actualInWords } from './actual-in-words';
 import { bayAddress, carAddress, serviceAddress } from './addresses';
@@ -63,6 +64,7 @@ export function EntrySheet({ teamId, event, entry, state, now, mayManage }: Entr
         {startInWords(itinerary, entry)}, {people} at service
       </p>
       <ServiceTable {...{ teamId, event, entry, state, now }} />
+      <LoseList {...{ event, state, entry }} />
       {mayManage ? (
         <EditEntry
           key={JSON.stringify([entry.carNumber, entry.startPosition, entry.positionsBySection, entry.people])}
