@@ -1,6 +1,6 @@
 'use client';
 
-import { formatClock } from '@halfshaft/itinerary';
+import { type EpochSeconds, formatClock } from '@halfshaft/itinerary';
 import type { PersonId } from '@halfshaft/worklog';
 import { useRef, useState } from 'react';
 import { Button } from '@/components/button';
@@ -15,21 +15,28 @@ import { RecordTime } from './record-time';
 import { roadTimeInWords } from './road-time-in-words';
 import { nextRoadTime, type RoadPart, type RoadTime, roadTimes } from './road-times';
 
+/** Earlier than this nobody waits at a control yet. */
+const LONG_BEFORE_SECONDS = 3600;
+
 interface RoadSheetProps {
   work: LoadedWork;
   visit: Visit;
   by: PersonId;
   part: RoadPart;
   title: string;
+  /** The next time stands in the open up to this moment; from then on another one is asked for first. */
+  openUntil: EpochSeconds;
 }
 
 /** The times on a part of the road: the one that is on in the open, to be written in two taps; all of them below. */
-export function RoadSheet({ work, visit, by, part, title }: RoadSheetProps) {
+export function RoadSheet({ work, visit, by, part, title, openUntil }: RoadSheetProps) {
   const { replica, state, now } = work;
   const place = useRef<HTMLDivElement>(null);
   const [chosen, setChosen] = useState<string | null>(null);
   const times = roadTimes(replica, state, visit.entry, part);
-  const current = times.find((time) => time.title === chosen) ?? nextRoadTime(times, now);
+  const isOn = now !== null && now < openUntil && now > (times[0]?.dueAt ?? now) - LONG_BEFORE_SECONDS;
+  const next = isOn ? nextRoadTime(times, now) : null;
+  const current = times.find((time) => time.title === chosen) ?? next;
   const written = times.filter(({ recorded }) => recorded !== null).length;
   if (times.length === 0) return null;
 
@@ -45,9 +52,8 @@ export function RoadSheet({ work, visit, by, part, title }: RoadSheetProps) {
         <div ref={place} tabIndex={-1} className={styles.place}>
           {current ? (
             <CurrentTime key={current.title} {...{ work, by, current }} onDone={() => show(null)} />
-          ) : (
-            <p>Every time on the way is written down.</p>
-          )}
+          ) : null}
+          {written === times.length ? <p>Every time on the way is written down.</p> : null}
         </div>
         <Disclosure summary={`All times on the way (${written} of ${times.length} written down)`}>
           <RoadList work={work} visit={visit} times={times} onChoose={show} />

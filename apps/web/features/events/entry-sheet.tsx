@@ -99,7 +99,8 @@ function Times({ moment, words }: { moment: ServiceMoment; words: readonly strin
       {`${moment.inClock} – ${moment.outClock}`}
       {words.map((part) => (
         <span key={part} className={styles.actual}>
-          {part}
+          {/* A span of time is one thing to read: it is not broken at its dash. */}
+          {part.replaceAll(' – ', '\u00a0–\u00a0')}
         </span>
       ))}
     </>
