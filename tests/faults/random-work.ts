@@ -108,10 +108,9 @@ function randomBody(
     }
     case 'recordTime': {
       const writtenAt = 1_781_340_000 + chance.whole(10) * 60;
-      return {
-        kind,
-        args: { entryId, controlId: chance.pick(CONTROLS), writtenAt, heldMinutes: chance.whole(4) },
-      };
+      const finish = chance.whole(3) === 0 ? { controlId: chance.pick(STAGES), finish: true as const } : {};
+      const controlId = chance.pick([...CONTROLS, ...STAGES]);
+      return { kind, args: { entryId, controlId, writtenAt, heldMinutes: chance.whole(4), ...finish } };
     }
     case 'recordFact': {
       const fact = {

@@ -19,6 +19,14 @@ export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
   await pushAs(world.owner, world, { kind: 'confirmStage', args: stage });
   const time = { entryId, controlId: 'TC2A', writtenAt: 1_781_340_000, heldMinutes: 3 };
   await pushAs(world.owner, world, { kind: 'recordTime', args: time });
+  const finish = {
+    entryId,
+    controlId: 'SS1',
+    finish: true as const,
+    writtenAt: 1_781_338_000,
+    heldMinutes: 0,
+  };
+  await pushAs(world.owner, world, { kind: 'recordTime', args: finish });
   const refused = makeAction(
     { kind: 'releaseTask', args: { task: taskRef(entryId, world.signedCardId) } },
     world.owner.personId,

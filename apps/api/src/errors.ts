@@ -33,7 +33,8 @@ const UNREADABLE: ReadonlySet<TRPCError['code']> = new Set([
   'METHOD_NOT_SUPPORTED',
   'UNSUPPORTED_MEDIA_TYPE',
 ]);
-const UNEXPECTED_SENTENCE = 'Something went wrong on our side. Nothing was changed. Try again in a moment.';
+export const UNEXPECTED_SENTENCE =
+  'Something went wrong on our side. Nothing was changed. Try again in a moment.';
 
 /** What a client is told of an error. Only sentences made for people leave the server. */
 export function toProblem(error: TRPCError): Problem {

@@ -1,7 +1,8 @@
 import { eventId, teamId } from '@halfshaft/contract';
-import type { Store } from '@halfshaft/store';
+import { NotAMember, type Store } from '@halfshaft/store';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { z } from 'zod';
+import { UNEXPECTED_SENTENCE } from './errors';
 import type { LiveLog } from './features/work/live';
 import { mayWatch } from './features/work/service';
 import type { Account } from './trpc';
@@ -23,11 +24,19 @@ export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }:
   app.get('/live', async (request, reply) => {
     const parsed = query.safeParse(request.query);
     if (!parsed.success) return reply.code(400).send({ message: 'Say which team and event to watch.' });
-    const account = await findAccount(request);
-    if (!account) return reply.code(401).send({ message: 'Sign in to watch an event.' });
     const { team, event } = parsed.data;
-    const may = await mayWatch(store, { teamId: team, userId: account.userId }, event).catch(() => false);
-    if (!may) return reply.code(404).send({ message: 'That event does not exist, or it is not yours.' });
+    const answer = await askWhoWatches(async () => {
+      const account = await findAccount(request);
+      if (!account) return 'stranger';
+      return (await mayWatch(store, { teamId: team, userId: account.userId }, event)) ? 'may' : 'notYours';
+    });
+    if (answer instanceof Error) {
+      app.log.error(answer);
+      return reply.code(503).send({ message: UNEXPECTED_SENTENCE });
+    }
+    if (answer === 'stranger') return reply.code(401).send({ message: 'Sign in to watch an event.' });
+    if (answer === 'notYours')
+      return reply.code(404).send({ message: 'That event does not exist, or it is not yours.' });
     reply.hijack();
     const stream = reply.raw;
     stream.writeHead(200, {
@@ -43,4 +52,16 @@ export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }:
       end();
     });
   });
+}
+
+type Watcher = 'may' | 'stranger' | 'notYours';
+
+/** A database that is away says nothing of whose event it is: the error is handed back, to be told apart from a "no". */
+async function askWhoWatches(ask: () => Promise<Watcher>): Promise<Watcher | Error> {
+  try {
+    return await ask();
+  } catch (error) {
+    if (error instanceof NotAMember) return 'notYours';
+    return error instanceof Error ? error : new Error('askWhoWatches: something that is no error was thrown');
+  }
 }

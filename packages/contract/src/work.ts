@@ -174,6 +174,7 @@ export const actionArgs = {
   recordTime: z.object({
     entryId,
     controlId: shortText('The control', 20),
+    finish: z.literal(true).optional(),
     writtenAt: wholeMinute,
     heldMinutes: wholeNumber('The minutes the event held the car', 0, 600),
   }),

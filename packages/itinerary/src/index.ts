@@ -19,13 +19,17 @@ export { checkInWindow } from './lateness/check-in-window';
 export type { ControlLateness } from './lateness/lateness-along';
 export { latenessAlong } from './lateness/lateness-along';
 export type { LatenessQuestion, TimeRecord } from './lateness/lateness-question';
+export { metresAlong } from './lateness/metres-along';
 export type { MinutesToLose } from './lateness/minutes-to-lose';
 export { minutesToLose } from './lateness/minutes-to-lose';
 export type { PenaltyPreset } from './lateness/penalty-presets';
 export { PENALTY_PRESETS } from './lateness/penalty-presets';
 export type { LatenessReset, PenaltyRules } from './lateness/penalty-rules';
 export { DEFAULT_PENALTY_RULES } from './lateness/penalty-rules';
+export { hasLeftService, hasReached, serviceNow } from './lateness/service-now';
 export { serviceOutAt } from './lateness/service-out-at';
+export type { PointTime } from './lateness/times-along';
+export { timesAlong } from './lateness/times-along';
 export { MAX_TABLE_ROWS, MAX_TEXT_CHARACTERS } from './limits';
 export type {
   ConditionName,

@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { at } from './fixtures';
 import { quickAnswers, randomEvent, slowAnswers } from './random-events/fixtures';
 import { askedAt, crewAt, EVENT, judgedAt, playEvent } from './scripted-event/fixtures';
-import { workshopJobs } from './triggers/workshop-jobs';
 
 const LOG = playEvent();
 const DAY = 24;
@@ -120,12 +119,6 @@ describe('three days in the woods', () => {
       }
     },
   );
-
-  it('leaves no temporary repair for the workshop, and would if it had not been made good', () => {
-    expect(workshopJobs(LOG)).toEqual([]);
-    const never = LOG.map((fact) => (fact.kind === 'temporaryRepair' ? { ...fact, madeGoodAt: null } : fact));
-    expect(workshopJobs(never).map((job) => job.cardId)).toEqual(['starter:under-rear']);
-  });
 });
 
 describe('random events, each judged twice', () => {

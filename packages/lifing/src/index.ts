@@ -62,7 +62,6 @@ export {
 } from './triggers/model';
 export type { TriggersQuestion } from './triggers/questions';
 export { crewCardIds, newPartCardIds, triggersForCards } from './triggers/triggers-for-cards';
-export { type WorkshopJob, workshopJobs } from './triggers/workshop-jobs';
 
 // Readings.
 
@@ -105,3 +104,7 @@ export { outsideServiceIds } from './full-starter/outside-service-ids';
 export { starterEssentialIds } from './full-starter/starter-essential-ids';
 export { starterTriggers } from './full-starter/starter-triggers';
 export { starterCards } from './starter-cards';
+
+// After the event.
+
+export { type WorkshopAccess, type WorkshopGroup, workshopList } from './workshop-list';

@@ -6,7 +6,7 @@ import { rebuild } from './rebuild';
 import { emptyState } from './state';
 import { taskIdOf } from './task-id-of';
 import { taskOf } from './task-of';
-import { close, FACT, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME } from './testing/bay';
+import { close, FACT, FINISH, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, START, TIME } from './testing/bay';
 import { KAI, MIA } from './testing/people';
 
 function entryOf(body: EntryBody, seq = 1): LogEntry {
@@ -116,6 +116,16 @@ describe('changesOf', () => {
       times: [],
       removedTimes: [{ entryId: 'car7', controlId: 'TC4A' }],
     });
+  });
+
+  it('names the finish of a stage, not its start, when the finish is taken back', () => {
+    const bay = openBay();
+    bay.act(START, MIA);
+    bay.act(FINISH, MIA);
+    const before = bay.state;
+    bay.act({ kind: 'undo', args: { actionId: 'a2' } }, MIA);
+    const removedTimes = [{ entryId: 'car7', controlId: 'SS4', finish: true }];
+    expect(changesOf(before, bay.state)).toMatchObject({ times: [], removedTimes });
   });
 
   it('names a fact that was recorded, and withdrawn again', () => {

@@ -6,7 +6,7 @@ import type { ControlTime, Snag, StageConfirmation, Task } from './model';
 import { stageKeyOf } from './stage-key-of';
 import type { ActionRecord, StageKey, TimeKey, WorkState } from './state';
 import { taskOf } from './task-of';
-import { timeKeyOf } from './time-key-of';
+import { timeKeyOf, timeRefOf } from './time-key-of';
 
 interface Draft {
   tasks: Map<string, Task>;
@@ -96,7 +96,7 @@ function applyTimeRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'timeReco
   const key = timeKeyOf(said);
   const before = draft.times.get(key) ?? null;
   draft.times.set(key, { ...said, recordedBy: entry.by, ...changedBy(entry) });
-  const part = { time: { entryId: said.entryId, controlId: said.controlId, before } };
+  const part = { time: { ...timeRefOf(said), before } };
   draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, part));
 }
 

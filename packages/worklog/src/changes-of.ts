@@ -1,6 +1,7 @@
 import type { RecordedFact } from './car-fact';
 import type { ControlTime, Snag, StageConfirmation, Task } from './model';
 import type { ActionRecord, StageRef, TimeRef, WorkState } from './state';
+import { timeRefOf } from './time-key-of';
 
 /** The rows to save after entries were applied. */
 export interface WorkChanges {
@@ -33,7 +34,7 @@ export function changesOf(before: WorkState, after: WorkState): WorkChanges {
     facts: changed(before.facts, after.facts),
     actions: changed(before.actions, after.actions),
     removedStages: removedStages.map(([, { entryId, stageId }]) => ({ entryId, stageId })),
-    removedTimes: removedTimes.map(([, { entryId, controlId }]) => ({ entryId, controlId })),
+    removedTimes: removedTimes.map(([, time]) => timeRefOf(time)),
   };
 }
 

@@ -3,7 +3,20 @@ import type { CarFact } from './car-fact';
 import { type EntryNames, entryInWords } from './entry-in-words';
 import type { ActionBody } from './model';
 import { taskIdOf } from './task-id-of';
-import { close, FACT, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
+import {
+  close,
+  FACT,
+  FINISH,
+  LEAK,
+  NUTS,
+  openBay,
+  rulesOf,
+  SNAG,
+  STAGE,
+  START,
+  TIME,
+  WHEEL,
+} from './testing/bay';
 import { doerOf, JO, KAI, MIA, nameOf } from './testing/people';
 
 const titles: Record<string, string> = { nuts: 'Wheel nuts', wheel: 'Wheels off' };
@@ -123,6 +136,14 @@ describe('entryInWords', () => {
       'Mia wrote down 13:06 at TC4A',
       'Kai wrote down 13:10 at TC4A, held by the event for 3 minutes',
       'Kai took back: wrote down the time, at TC4A',
+    ]);
+  });
+
+  it('tells the finish of a stage from its start', () => {
+    expect(wordsOf([START], [FINISH], [{ kind: 'undo', args: { actionId: 'a2' } }])).toEqual([
+      'Mia wrote down 13:09 at SS4',
+      'Mia wrote down 13:17 at the finish of SS4',
+      'Mia took back: wrote down the time, at the finish of SS4',
     ]);
   });
 

@@ -3,6 +3,7 @@ import type { EntryBody, LogEntry } from './entry';
 import { factInWords, placedInWords } from './fact-in-words';
 import { flagInWords } from './flag-in-words';
 import type { CardId, EntryKind, PersonId, TaskRef } from './model';
+import type { TimeRef } from './state';
 
 /** How the log's ids are called on a screen. Names live outside the log, so that a person can be forgotten. */
 export interface EntryNames {
@@ -57,7 +58,7 @@ function deedInWords({ by, body }: LogEntry, names: EntryNames): string {
     case 'stageConfirmed':
       return `confirmed ${names.stage(body.stageId)}: ${body.driven ? 'driven' : 'not driven'}`;
     case 'timeRecorded':
-      return `wrote down ${names.clock(body.writtenAt)} at ${names.control(body.controlId)}${heldInWords(body)}`;
+      return `wrote down ${names.clock(body.writtenAt)} ${timePlaceInWords(body, names)}${heldInWords(body)}`;
     case 'factRecorded':
       return `recorded ${placedInWords(body, names)}`;
     case 'undone':
@@ -88,11 +89,16 @@ function undoInWords(by: PersonId, body: Extract<EntryBody, { kind: 'undone' }>,
     ...body.tasks.map((task) => taskInWords(task.ref, names)),
     ...body.snags.map((snag) => `the snag (${snag.place}): ${snag.words}`),
     ...body.stages.map((stage) => names.stage(stage.stageId)),
-    ...(body.times ?? []).map((time) => `at ${names.control(time.controlId)}`),
+    ...(body.times ?? []).map((time) => timePlaceInWords(time, names)),
     ...(body.facts ?? []).map((recorded) => factInWords(recorded.fact, names)),
   ];
   const deeds = [...new Set(body.kinds)].map((kind) => DID[kind]).join(' and ');
   return `took back${whose}: ${deeds}, ${what.join(', ')}`;
+}
+
+/** A stage has a start and a finish; of the two only the finish is told apart in the log. */
+function timePlaceInWords({ controlId, finish }: TimeRef, names: EntryNames): string {
+  return finish ? `at the finish of ${names.stage(controlId)}` : `at ${names.control(controlId)}`;
 }
 
 function heldInWords({ heldMinutes }: { heldMinutes: number }): string {

@@ -18,6 +18,7 @@ import type {
   TaskId,
   TaskRef,
 } from './model';
+import type { TimeRef } from './state';
 
 /**
  * What one entry of the log says: all that `apply` needs, and nothing that must be looked up elsewhere.
@@ -47,7 +48,8 @@ export type EntryBody =
   | {
       kind: 'timeRecorded';
       entryId: EntryId;
-      controlId: ControlId;
+      controlId: ControlId | StageId;
+      finish?: true | undefined;
       writtenAt: EpochSeconds;
       heldMinutes: number;
     }
@@ -64,7 +66,7 @@ export type EntryBody =
       /** `before` null: nothing had been said about the stage. */
       stages: { entryId: EntryId; stageId: StageId; before: StageConfirmation | null }[];
       /** Absent in entries from before control times were recorded. `before` null: no time had been recorded. */
-      times?: { entryId: EntryId; controlId: ControlId; before: ControlTime | null }[];
+      times?: (TimeRef & { before: ControlTime | null })[];
       /** Absent in entries from before facts were recorded. Each as it stood before; one recorded by the action comes back withdrawn. */
       facts?: RecordedFact[];
     };

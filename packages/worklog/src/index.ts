@@ -51,7 +51,7 @@ export { settingsOf, type CarSetting, type SettingChange } from './settings-of';
 export { isOnCar, tyresOf, type TyreMeasure, type TyreQuestion, type TyreUse } from './tyres-of';
 
 // For lateness
-export { timesOf } from './times-of';
+export { finishesOf, timesOf } from './times-of';
 
 // Deciding
 export { conflictTable, type ExpectedOutcome } from './conflict-table';

@@ -84,8 +84,11 @@ export type ActionBody =
       kind: 'recordTime';
       args: {
         entryId: EntryId;
-        controlId: ControlId;
-        /** The minute the control wrote, of the event's official clock: a whole minute. */
+        /** The printed name of the control, or of the stage whose start (or finish) it is. */
+        controlId: ControlId | StageId;
+        /** At a stage its flying finish, not its start. Absent everywhere else. */
+        finish?: true | undefined;
+        /** The minute written there, of the event's official clock: a whole minute. */
         writtenAt: EpochSeconds;
         /** Of the minutes lost on the way here, those the event cost. Whole, 0 to 600. */
         heldMinutes: number;
@@ -202,10 +205,11 @@ export interface StageConfirmation extends StageRun {
   changedBy: PersonId;
 }
 
-/** What was last said of the time one control wrote for one car. */
+/** What was last said of the time one control wrote for one car, or of when it started or finished a stage. */
 export interface ControlTime {
   entryId: EntryId;
-  controlId: ControlId;
+  controlId: ControlId | StageId;
+  finish?: true | undefined;
   writtenAt: EpochSeconds;
   heldMinutes: number;
   recordedBy: PersonId;

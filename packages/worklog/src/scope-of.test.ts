@@ -1,7 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { scopeOf } from './scope-of';
 import { taskIdOf } from './task-id-of';
-import { actionOf, close, FACT, LEAK, NUTS, openBay, rulesOf, SNAG, STAGE, TIME, WHEEL } from './testing/bay';
+import {
+  actionOf,
+  close,
+  FACT,
+  FINISH,
+  LEAK,
+  NUTS,
+  openBay,
+  rulesOf,
+  SNAG,
+  STAGE,
+  TIME,
+  WHEEL,
+} from './testing/bay';
 import { MIA } from './testing/people';
 
 const none = { taskIds: [], snagIds: [], stages: [], times: [], factIds: [], actionIds: [] };
@@ -23,6 +36,8 @@ describe('scopeOf', () => {
     expect(scopeOf(actionOf(STAGE, MIA, 'a1'))).toEqual({ ...none, stages });
     const times = [{ entryId: 'car7', controlId: 'TC4A' }];
     expect(scopeOf(actionOf(TIME, MIA, 'a1'))).toEqual({ ...none, times });
+    const finish = [{ entryId: 'car7', controlId: 'SS4', finish: true }];
+    expect(scopeOf(actionOf(FINISH, MIA, 'a1'))).toEqual({ ...none, times: finish });
     expect(scopeOf(actionOf(FACT, MIA, 'a1'))).toEqual({ ...none, factIds: ['landed'] });
   });
 

@@ -3,6 +3,7 @@ import type { PushedAction, SnagId, TaskId, TaskRules } from './model';
 import type { ActionRecord, Scope } from './state';
 import { taskIdOf } from './task-id-of';
 import { taskRefOf } from './task-ref-of';
+import { timeRefOf } from './time-key-of';
 import { upgradeAction } from './upgrade-action';
 
 const NOTHING: Scope = { taskIds: [], snagIds: [], stages: [], times: [], factIds: [], actionIds: [] };
@@ -35,10 +36,8 @@ export function scopeOf(
       const { entryId, stageId } = body.args;
       return { ...NOTHING, stages: [{ entryId, stageId }] };
     }
-    case 'recordTime': {
-      const { entryId, controlId } = body.args;
-      return { ...NOTHING, times: [{ entryId, controlId }] };
-    }
+    case 'recordTime':
+      return { ...NOTHING, times: [timeRefOf(body.args)] };
     case 'recordFact':
       return { ...NOTHING, factIds: [body.args.factId], snagIds: snagIdsBehind(body.args.fact) };
     case 'undo':
@@ -55,7 +54,7 @@ function scopeOfUndo(actionId: string, record: ActionRecord | null): Scope {
     taskIds: scope.taskIds,
     snagIds: unique([...scope.snagIds, ...record.snags.map((touched) => touched.snagId)]),
     stages: record.stages.map(({ entryId, stageId }) => ({ entryId, stageId })),
-    times: (record.times ?? []).map(({ entryId, controlId }) => ({ entryId, controlId })),
+    times: (record.times ?? []).map(timeRefOf),
     factIds: (record.facts ?? []).map(({ factId }) => factId),
     actionIds: [actionId],
   };

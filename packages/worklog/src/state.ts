@@ -21,10 +21,12 @@ export interface StageRef {
 /** Made from a `StageRef` by `stageKeyOf`. */
 export type StageKey = string;
 
-/** One control on one car's way. */
+/** One control on one car's way, or the start or finish of one stage. */
 export interface TimeRef {
   entryId: EntryId;
-  controlId: ControlId;
+  controlId: ControlId | StageId;
+  /** Only at the finish of a stage. */
+  finish?: true | undefined;
 }
 /** Made from a `TimeRef` by `timeKeyOf`. */
 export type TimeKey = string;
@@ -45,7 +47,7 @@ export interface ActionRecord {
   snags: { snagId: SnagId; before: Snag | null; seq: number }[];
   stages: { entryId: EntryId; stageId: StageId; before: StageConfirmation | null; seq: number }[];
   /** Absent in records from before control times were recorded. */
-  times?: { entryId: EntryId; controlId: ControlId; before: ControlTime | null; seq: number }[];
+  times?: (TimeRef & { before: ControlTime | null; seq: number })[];
   /** Absent in records from before facts were recorded. `before` null: the action recorded it. */
   facts?: { factId: FactId; before: RecordedFact | null; seq: number }[];
   undone: boolean;

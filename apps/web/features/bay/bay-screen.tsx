@@ -9,6 +9,7 @@ import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
+import { WayHere, WayHome } from '../control/way-sheets';
 import { readingsAddress, serviceAddress, tyresAddress } from '../events/addresses';
 import { judgeVisit } from '../service/judge-visit';
 import { snagsOfCar } from '../service/snags-of-car';
@@ -47,6 +48,10 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
     () => newPartCardIds(entry.cards, entry.car.drive, entry.car.surface),
     [entry.cards, entry.car],
   );
+  const times = visitTimes(replica, state, visit);
+  // Once the car is in, the times on the way are only looked up or put right.
+  const isIn = times.recordedIn !== null;
+  const wayHere = <WayHere work={work} visit={visit} by={by} />;
   const list = { work, by, newParts, onOpen: setDialog };
   const ids = { team: work.teamId, event: work.eventId, car: entry.entryId, at: service.id };
   return (
@@ -54,7 +59,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       <PageHeader
         above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
         title={visitTitle(replica, visit)}
-        facts={visitFacts(replica, visit, visitTimes(replica, state, visit)).slice(0, 3)}
+        facts={visitFacts(replica, visit, times).slice(0, 3)}
         actions={
           <>
             <LinkButton href={serviceAddress(ids)}>Why, and does it fit?</LinkButton>
@@ -67,6 +72,8 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
         <VisitClock work={work} visit={visit} />
       </div>
       <ControlSheet work={work} visit={visit} by={by} />
+      {isIn ? null : wayHere}
+      {times.recordedOut ? <WayHome work={work} visit={visit} by={by} /> : null}
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <CarSafeCaution />
       <div className={styles.raise}>
@@ -98,6 +105,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
         </Disclosure>
       </Sheet>
       <StageSheet work={work} visit={visit} by={by} onOpen={setDialog} />
+      {isIn ? wayHere : null}
       <BayDock work={work} />
       {dialog === null ? null : (
         <BayDialog work={work} visit={visit} by={by} dialog={dialog} onClose={() => setDialog(null)} />

@@ -48,6 +48,16 @@ export function latenessInWords(at: ControlLateness, rules: PenaltyRules): strin
   return [howInWords(at), penaltyInWords(at), ...overInWords(at, rules)];
 }
 
+/** "4 late", "4 late, 3 of it the event’s", "2 early", "on time": against when the car was due. */
+export function latenessInShort(at: Omit<ControlLateness, 'over'>): string {
+  const { ourMinutes, heldMinutes, earlyMinutes, allowedEarlyMinutes } = at;
+  const late = ourMinutes + heldMinutes;
+  const early = earlyMinutes + allowedEarlyMinutes;
+  if (late === 0) return early === 0 ? 'on time' : `${early} early`;
+  if (heldMinutes === 0) return `${late} late`;
+  return ourMinutes === 0 ? `${late} late, the event’s` : `${late} late, ${heldMinutes} of it the event’s`;
+}
+
 function howInWords({ ourMinutes, heldMinutes, earlyMinutes, allowedEarlyMinutes }: ControlLateness): string {
   const late = ourMinutes + heldMinutes;
   if (late > 0) return `${late} min late: ${sharesInWords(ourMinutes, heldMinutes)}.`;

@@ -30,10 +30,16 @@ export interface RecordTimeProps {
   work: LoadedWork;
   by: PersonId;
   entryId: string;
+  /** The control's printed name, or the stage's. */
   controlId: string;
-  /** Where the car is due as planned, or by the times recorded before. */
+  /** At a stage: its finish, not its start. */
+  finish?: true;
+  /** When the car is due as planned, or by the times recorded before. */
   dueAt: EpochSeconds;
-  dueWords: string;
+  /** Null where no such time is printed: it is then only what a typed time must be near to. */
+  dueWords: string | null;
+  /** Whether minutes the event cost can be told apart here. */
+  mayBeHeld?: boolean;
   /** Corrected from here, when a time is recorded already. */
   saidMinutes: number;
   onDone: () => void;
@@ -41,10 +47,22 @@ export interface RecordTimeProps {
 
 /** Two taps: which time, and down it goes. Anything else is typed. */
 export function RecordTime(props: RecordTimeProps) {
-  const { work, by, entryId, controlId, dueAt, dueWords, saidMinutes, onDone } = props;
+  const {
+    work,
+    by,
+    entryId,
+    controlId,
+    finish,
+    dueAt,
+    dueWords,
+    mayBeHeld = true,
+    saidMinutes,
+    onDone,
+  } = props;
+  const place = finish ? `${controlId}.finish` : controlId;
   const { timeZone } = work.replica.itinerary;
   const empty = { clock: '', held: saidMinutes === 0 ? '' : String(saidMinutes) };
-  const [draft, setDraft, clearDraft] = useDraft(`time.${entryId}.${controlId}`, recordDraft, empty);
+  const [draft, setDraft, clearDraft] = useDraft(`time.${entryId}.${place}`, recordDraft, empty);
   const [problem, setProblem] = useState<Problem | null>(null);
   const clockOf = (at: EpochSeconds) => formatClock(at, timeZone);
   const nowAt = work.now !== null && Math.abs(work.now - dueAt) < HALF_A_DAY_SECONDS ? work.now : null;
@@ -58,7 +76,7 @@ export function RecordTime(props: RecordTimeProps) {
   function record() {
     const read = readDraft(draft, dueAt, timeZone);
     if ('sentence' in read) return setProblem(read);
-    const done = work.act('recordTime', { entryId, controlId, ...read }, by);
+    const done = work.act('recordTime', { entryId, controlId, ...(finish ? { finish } : {}), ...read }, by);
     if (!done.ok) return;
     setProblem(null);
     setDraft(empty);
@@ -70,49 +88,56 @@ export function RecordTime(props: RecordTimeProps) {
   return (
     <Stack>
       <div className={styles.choices}>
-        <Button aria-pressed={draft.clock === clockOf(dueAt)} onClick={() => choose(clockOf(dueAt))}>
-          {dueWords} {clockOf(dueAt)}
-        </Button>
+        {dueWords === null ? null : (
+          <Button aria-pressed={draft.clock === clockOf(dueAt)} onClick={() => choose(clockOf(dueAt))}>
+            {dueWords} {clockOf(dueAt)}
+          </Button>
+        )}
         {nowAt === null ? null : (
           <Button aria-pressed={draft.clock === clockOf(nowAt)} onClick={() => choose(clockOf(nowAt))}>
             Now {clockOf(nowAt)}
           </Button>
         )}
       </div>
-      <FieldError id={`${controlId}choice`} error={errorAt('choice')} />
+      <FieldError id={`${place}choice`} error={errorAt('choice')} />
       <div className={styles.choices}>
         <Button
           look={draft.clock === '' ? 'plain' : 'main'}
-          aria-describedby={problem?.at === 'choice' ? `${controlId}choice` : undefined}
+          aria-describedby={problem?.at === 'choice' ? `${place}choice` : undefined}
           onClick={record}
         >
           {draft.clock === '' ? 'Write it down' : `Write down ${draft.clock}`}
         </Button>
       </div>
-      <Disclosure summary="Another time, or the event held us" startOpen={startOpen}>
+      <Disclosure
+        summary={mayBeHeld ? 'Another time, or the event held us' : 'Another time'}
+        startOpen={startOpen || (dueWords === null && nowAt === null)}
+      >
         <Stack>
           <div className={styles.typed}>
             <TextField
               label="Time on the card"
-              hint="Hours and minutes, as the control wrote them."
+              hint={mayBeHeld ? 'Hours and minutes, as the control wrote them.' : 'Hours and minutes.'}
               autoComplete="off"
               value={draft.clock}
               error={errorAt('clock')}
               onChange={(event) => choose(event.target.value)}
             />
           </div>
-          <div className={styles.typed}>
-            <NumberField
-              label="The event held us"
-              hint="A delayed stage, a queue, a closed road: what of the lateness is not ours."
-              unit="min"
-              whole
-              optional
-              value={draft.held}
-              error={errorAt('held')}
-              onChange={(event) => setDraft({ ...draft, held: event.target.value })}
-            />
-          </div>
+          {mayBeHeld ? (
+            <div className={styles.typed}>
+              <NumberField
+                label="The event held us"
+                hint="A delayed stage, a queue, a closed road: what of the lateness is not ours."
+                unit="min"
+                whole
+                optional
+                value={draft.held}
+                error={errorAt('held')}
+                onChange={(event) => setDraft({ ...draft, held: event.target.value })}
+              />
+            </div>
+          ) : null}
         </Stack>
       </Disclosure>
     </Stack>

@@ -1,4 +1,5 @@
 import type { EntryReplica } from '@halfshaft/contract';
+import { type WorkshopAccess, workshopList } from '@halfshaft/lifing';
 import { useMemo } from 'react';
 import { Sheet } from '@/components/sheet';
 import { TextArea } from '@/components/text-area';
@@ -9,7 +10,7 @@ import { carNameOf, nameOf, serviceNameOf } from '../work/names';
 import { placeInWords } from '../work/place-in-words';
 import type { LoadedWork } from '../work/work-page';
 import styles from './end.module.css';
-import { endOfEvent, type FoundItem, type OpenItem, workshopItems } from './open-items';
+import { endOfEvent, type FoundItem, type OpenItem, partsNeeded, workshopItems } from './open-items';
 import { TakeAlong } from './take-along';
 
 const MILLIS = 1000;
@@ -50,7 +51,7 @@ export function EndOfCar({ work, entry }: { work: LoadedWork; entry: EntryReplic
         <Workshop items={items} />
         <p>Whether the car may run again, the event's regulations and qualified people decide.</p>
       </Sheet>
-      <ToOrder name={name} entryId={entry.entryId} found={end.found} />
+      <ToOrder name={name} entryId={entry.entryId} needed={partsNeeded(end)} />
       <TakeAlong work={work} entry={entry} items={items} />
     </>
   );
@@ -72,28 +73,40 @@ function ItemList({ lines, empty }: { lines: readonly string[]; empty: string })
   );
 }
 
-/** By access: what is at one place is done while that place is open. */
+const ACCESS_NAMES: Record<WorkshopAccess, string> = {
+  wheelsOff: 'Car up, wheels off',
+  underneath: 'Car up, from underneath',
+  engineBay: 'Bonnet open',
+  cockpit: 'Inside',
+  boot: 'Boot open',
+  body: 'Outside',
+  anywhere: 'Whole car, and anywhere else',
+};
+
+/** By access: what must be opened is opened once, and all that is behind it is done meanwhile. */
 function Workshop({ items }: { items: readonly OpenItem[] }) {
-  const places = [...new Set(items.map(({ place }) => place))];
-  if (places.length === 0) return <p>Nothing waits for the workshop.</p>;
-  return places.map((place) => (
-    <div key={place}>
-      <h3>{placeInWords(place)}</h3>
-      <ItemList
-        empty=""
-        lines={items.filter((item) => item.place === place).map((item) => lineOf(item, ''))}
-      />
+  const groups = workshopList(items);
+  if (groups.length === 0) return <p>Nothing waits for the workshop.</p>;
+  return groups.map(({ access, jobs }) => (
+    <div key={access}>
+      <h3>{ACCESS_NAMES[access]}</h3>
+      <ItemList empty="" lines={jobs.map((item) => lineOf(item, placeInWords(item.place)))} />
     </div>
   ));
 }
 
-function ToOrder({ name, entryId, found }: { name: string; entryId: string; found: readonly FoundItem[] }) {
+interface ToOrderProps {
+  name: string;
+  entryId: string;
+  needed: readonly FoundItem[];
+}
+
+function ToOrder({ name, entryId, needed }: ToOrderProps) {
   const [words, setWords] = useDraft(`toOrder.${entryId}`, z.string(), '');
-  const needed = found.filter(({ grade }) => grade === 'needsWork');
   return (
     <Sheet title={`${name}to order`}>
       <ItemList
-        empty="Nothing was marked as needing work."
+        empty="Nothing was marked as needing work, and no temporary repair stands."
         lines={needed.map((item) => `For: ${item.title}. ${item.words}`)}
       />
       <div className="screen-only">

@@ -11,7 +11,7 @@ import {
   type WorkState,
 } from '@halfshaft/worklog';
 import { describe, expect, it } from 'vitest';
-import { endOfEvent, workshopItems } from './open-items';
+import { endOfEvent, partsNeeded, workshopItems } from './open-items';
 import { notTakenYet } from './snag-words';
 
 const cards = starterCards('front', 'gravel');
@@ -78,6 +78,17 @@ describe('endOfEvent', () => {
     const carry: ActionBody = { kind: 'carryOverTask', args: { task: refOf(first.id), reason: 'no time' } };
     expect(endOf(carry).carriedOver).toMatchObject([{ words: 'no time' }]);
     expect(endOf(carry, close(first.id, 'ok', 'B')).carriedOver).toEqual([]);
+  });
+});
+
+describe('partsNeeded', () => {
+  it('are for temporary repairs that stand and for what needs work, not for what was OK', () => {
+    const end = endOf(
+      close(first.id, 'needsWork'),
+      close(second.id, 'temporaryRepair'),
+      close(first.id, 'ok', 'B'),
+    );
+    expect(partsNeeded(end).map(({ grade }) => grade)).toEqual(['temporaryRepair', 'needsWork']);
   });
 });
 

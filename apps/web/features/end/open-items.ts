@@ -51,11 +51,15 @@ export function endOfEvent(state: WorkState, entries: readonly LogEntry[], entry
 
 /** The workshop's list: the same thing once, though it was noted as a finding and raised as a snag. */
 export function workshopItems({ temporary, carriedOver, snags, found }: EndOfEvent): OpenItem[] {
-  const needed = found.filter(({ grade }) => grade === 'needsWork');
-  const findings = [...temporary, ...needed];
+  const findings = partsNeeded({ temporary, found });
   const asSnag = (item: OpenItem) =>
     snags.some(({ words }) => words === snagOfFinding(item.words, item.title));
   return [...findings.filter((item) => !asSnag(item)), ...snags, ...carriedOver];
+}
+
+/** What parts may have to be ordered for: lasting repairs of what is only patched, and what needs work. */
+export function partsNeeded({ temporary, found }: Pick<EndOfEvent, 'temporary' | 'found'>): FoundItem[] {
+  return [...temporary, ...found.filter(({ grade }) => grade === 'needsWork')];
 }
 
 function foundIn(

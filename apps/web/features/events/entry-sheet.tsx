@@ -1,15 +1,18 @@
 'use client';
 
 import type { EntryReplica, EventReplica } from '@halfshaft/contract';
-import { type EpochSeconds, positionsOf, type ServiceWindow } from '@halfshaft/itinerary';
-import { useState } from 'react';
+import type { EpochSeconds } from '@halfshaft/itinerary';
+import type { WorkState } from '@halfshaft/worklog';
+import { useMemo, useState } from 'react';
 import { Button } from '@/components/button';
 import { LinkButton } from '@/components/link-button';
 import { Mark } from '@/components/mark';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { Table, type TableColumn } from '@/components/table';
+import { LoseList } from '../control/lose-list';
 import { serviceInWords } from '../itinerary/read-points';
+import { actualInWords } from './actual-in-words';
 import { bayAddress, carAddress, serviceAddress } from './addresses';
 import { EditEntry } from './edit-entry';
 import styles from './entry-sheet.module.css';
@@ -20,14 +23,15 @@ export interface EntrySheetProps {
   teamId: string;
   event: EventReplica;
   entry: EntryReplica;
-  services: readonly ServiceWindow[];
+  /** What was written down so far. */
+  state: WorkState;
   /** The event's official clock; null while not known. */
   now: EpochSeconds | null;
   mayManage: boolean;
 }
 
 /** One car at the event: its services with their times, and the ways into each of them. */
-export function EntrySheet({ teamId, event, entry, services, now, mayManage }: EntrySheetProps) {
+export function EntrySheet({ teamId, event, entry, state, now, mayManage }: EntrySheetProps) {
   const [editing, setEditing] = useState(false);
   const { eventId, itinerary } = event;
   const sections = laterSections(itinerary);
@@ -59,7 +63,8 @@ export function EntrySheet({ teamId, event, entry, services, now, mayManage }: E
       <p>
         {startInWords(itinerary, entry)}, {people} at service
       </p>
-      <ServiceTable {...{ teamId, event, entry, services, now }} />
+      <ServiceTable {...{ teamId, event, entry, state, now }} />
+      <LoseList {...{ event, state, entry }} />
       {mayManage ? (
         <EditEntry
           key={JSON.stringify([entry.carNumber, entry.startPosition, entry.positionsBySection, entry.people])}
@@ -87,8 +92,23 @@ function ServiceName({ moment, when }: { moment: ServiceMoment; when: ReturnType
   );
 }
 
-function ServiceTable({ teamId, event, entry, services, now }: Omit<EntrySheetProps, 'mayManage'>) {
-  const moments = serviceMoments(event.itinerary, services, positionsOf(entry));
+/** The times that count, and under them what the timetable said and what the controls wrote. */
+function Times({ moment, words }: { moment: ServiceMoment; words: readonly string[] }) {
+  return (
+    <>
+      {`${moment.inClock} – ${moment.outClock}`}
+      {words.map((part) => (
+        <span key={part} className={styles.actual}>
+          {/* A span of time is one thing to read: it is not broken at its dash. */}
+          {part.replaceAll(' – ', '\u00a0–\u00a0')}
+        </span>
+      ))}
+    </>
+  );
+}
+
+function ServiceTable({ teamId, event, entry, state, now }: Omit<EntrySheetProps, 'mayManage'>) {
+  const moments = useMemo(() => serviceMoments(event, state, entry), [event, state, entry]);
   if (moments.length === 0) return <p>The itinerary has no service.</p>;
   const visitOf = ({ service }: ServiceMoment) => ({
     team: teamId,
@@ -110,7 +130,7 @@ function ServiceTable({ teamId, event, entry, services, now }: Omit<EntrySheetPr
       key: 'times',
       heading: 'In – out',
       figures: true,
-      cell: (moment) => `${moment.inClock} – ${moment.outClock}`,
+      cell: (moment) => <Times moment={moment} words={actualInWords(event, state, moment)} />,
     },
     {
       key: 'ways',

@@ -13,6 +13,7 @@ import { api } from '@/lib/api';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { PenaltySheet } from '../penalties/penalty-sheet';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
+import { useEventWork } from '../work/use-event-work';
 import { carsAddress, endAddress } from './addresses';
 import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
@@ -51,6 +52,8 @@ interface OpenedEventProps {
 function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
   const team = useTeam(teamId);
   const now = useEventClock(event, receivedAt);
+  // By plan until the log has come; then by what was written, as it is written.
+  const { state } = useEventWork(teamId, event.eventId);
   const services = useMemo(() => servicesOf(event.itinerary), [event.itinerary]);
   const mayManage = team?.mayManage ?? false;
   const { itinerary, entries } = event;
@@ -66,14 +69,14 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
           `Itinerary version ${event.itineraryNumber}`,
         ]}
       />
-      <EventRoute event={event} services={services} now={now} />
+      <EventRoute {...{ event, services, state, now }} />
       {entries.length === 0 ? (
         <EmptyState title="No car entered yet">
           Once a car is entered, its services stand here with their times.
         </EmptyState>
       ) : null}
       {entries.map((entry) => (
-        <EntrySheet key={entry.entryId} {...{ teamId, event, entry, services, now, mayManage }} />
+        <EntrySheet key={entry.entryId} {...{ teamId, event, entry, state, now, mayManage }} />
       ))}
       {entries.length === 0 ? null : (
         <div>

@@ -1,8 +1,9 @@
-import { dueAt, type Itinerary, parseItineraryTable, routeMetresAt, servicesOf } from '@halfshaft/itinerary';
-import * as fc from 'fast-check';
+import { type Itinerary, parseItineraryTable } from '@halfshaft/itinerary';
+import { applyAll, emptyState, type LogEntry } from '@halfshaft/worklog';
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_TABLE } from '../itinerary/example-table';
-import { plannedMetres } from './planned-metres';
+import { CAR, EIGHT_OCLOCK, entryOf, MIA, replicaOf } from '../work/fixtures';
+import { actualInWords } from './actual-in-words';
 import { momentInWords, serviceMoments } from './service-moments';
 
 function readExample(): Itinerary {
@@ -15,8 +16,9 @@ function readExample(): Itinerary {
   return read.itinerary;
 }
 
-const itinerary = readExample();
-const moments = serviceMoments(itinerary, servicesOf(itinerary), 5);
+const entry = entryOf({ startPosition: 5 });
+const example = replicaOf(MIA, { itinerary: readExample(), entries: [entry] });
+const moments = serviceMoments(example, emptyState, entry);
 const inAt = Date.UTC(2026, 5, 12, 8, 53) / 1000;
 
 describe('serviceMoments', () => {
@@ -40,41 +42,72 @@ describe('momentInWords', () => {
     expect(momentInWords(moments, 0, inAt + seconds)).toEqual({ kind, words });
   });
 
-  it('says nothing of services behind the next one, nor without a clock', () => {
-    const later = moments.map((moment) => ({
-      ...moment,
-      inAt: moment.inAt + 9000,
-      outAt: moment.outAt + 9000,
-    }));
-    expect(momentInWords([...moments, ...later], 1, inAt)).toBeNull();
+  it('says nothing without a clock, nor of a service that is not there', () => {
     expect(momentInWords(moments, 0, null)).toBeNull();
     expect(momentInWords(moments, 9, inAt)).toBeNull();
   });
 });
 
-describe('plannedMetres', () => {
-  const last = itinerary.points.length - 1;
+// Service A by plan: in at minute 40, out at 60. Service B: in at 120, out at 130. Minutes after eight. No target times
+// are printed, so that what is early makes nothing after it earlier.
+const small = replicaOf();
+const [car = entryOf()] = small.entries;
+const minute = (minutes: number) => EIGHT_OCLOCK + minutes * 60;
 
-  it('is nothing before the start and after the last point', () => {
-    expect(plannedMetres(itinerary, 5, dueAt(itinerary, 0, 5) - 1)).toBeNull();
-    expect(plannedMetres(itinerary, 5, dueAt(itinerary, last, 5))).toBeNull();
+function stateOf(...said: [controlId: string, minutes: number, heldMinutes?: number][]) {
+  const entries = said.map(([controlId, minutes, heldMinutes = 0], index): LogEntry => {
+    const stamp = { actionId: `a${index}`, by: MIA, enteredBy: MIA, deviceId: 'phone', deviceTime: 0 };
+    const body = { kind: 'timeRecorded' as const, entryId: CAR, controlId, heldMinutes };
+    const writtenAt = minute(minutes);
+    return { ...stamp, flags: [], seq: index + 1, serverTime: 0, body: { ...body, writtenAt } };
+  });
+  return applyAll(emptyState, entries);
+}
+
+describe('services by the times written so far', () => {
+  it.each([
+    ['25 min late in, still there', stateOf(['TC1A', 65]), 84, ['now, out in 1 min', null]],
+    ['overrunning', stateOf(['TC1A', 40]), 64, ['now, over by 4 min', null]],
+    ['out early', stateOf(['TC1A', 40], ['TC1B', 55]), 56, ['past', 'next, in 64 min']],
+    ['in early', stateOf(['TC1A', 38]), 38, ['now, out in 20 min', null]],
+    ['all of it by plan', stateOf(), 64, ['past', 'next, in 56 min']],
+  ])('%s', (_, state, now, words) => {
+    const all = serviceMoments(small, state, car);
+    expect(all.map((__, index) => momentInWords(all, index, minute(now))?.words ?? null)).toEqual(words);
   });
 
-  it('is at each point when the car is due there', () => {
-    for (let index = 0; index < last; index += 1) {
-      expect(plannedMetres(itinerary, 5, dueAt(itinerary, index, 5))).toBe(routeMetresAt(itinerary, index));
-    }
-  });
-
-  it('never goes backwards', () => {
-    const span = fc.integer({ min: 0, max: dueAt(itinerary, last, 1) - dueAt(itinerary, 0, 1) - 1 });
-    fc.assert(
-      fc.property(span, span, (one, other) => {
-        const start = dueAt(itinerary, 0, 1);
-        const earlier = plannedMetres(itinerary, 1, start + Math.min(one, other)) ?? Number.NaN;
-        const later = plannedMetres(itinerary, 1, start + Math.max(one, other)) ?? Number.NaN;
-        expect(later).toBeGreaterThanOrEqual(earlier);
-      }),
-    );
+  it.each([
+    ['nothing written', stateOf(), [[], []]],
+    [
+      'late in',
+      stateOf(['TC1A', 44]),
+      [
+        ['planned 08:40 – 09:00', 'in 08:44, 4 late'],
+        ['planned 10:00 – 10:10', '4 min later by the times so far'],
+      ],
+    ],
+    [
+      'late by the event’s doing, and out on time',
+      stateOf(['TC1A', 44, 3], ['TC1B', 64]),
+      [
+        ['planned 08:40 – 09:00', 'in 08:44, 4 late, 3 of it the event’s', 'out 09:04, on time'],
+        ['planned 10:00 – 10:10', '4 min later by the times so far'],
+      ],
+    ],
+    [
+      'late before, on time here',
+      stateOf(['TC0', 5], ['TC1A', 45]),
+      [['planned 08:40 – 09:00', 'in 08:45, on time']],
+    ],
+    ['on time', stateOf(['TC1A', 40]), [['planned 08:40 – 09:00', 'in 08:40, on time'], []]],
+    ['early', stateOf(['TC1A', 38]), [['planned 08:40 – 09:00', 'in 08:38, 2 early']]],
+    [
+      'all of it the event’s',
+      stateOf(['TC1A', 44, 9]),
+      [['planned 08:40 – 09:00', 'in 08:44, 4 late, the event’s']],
+    ],
+  ])('in words: %s', (_, state, words) => {
+    const told = serviceMoments(small, state, car).map((moment) => actualInWords(small, state, moment));
+    expect(told.slice(0, words.length)).toEqual(words);
   });
 });

@@ -1,15 +1,24 @@
+import type { EntryReplica, EventReplica } from '@halfshaft/contract';
 import {
-  dueAt,
   type EpochSeconds,
   formatClock,
-  type Itinerary,
+  hasLeftService,
+  hasReached,
+  type PointTime,
   type ServiceWindow,
-  type StartPosition,
 } from '@halfshaft/itinerary';
+import type { WorkState } from '@halfshaft/worklog';
+import { timesOfEntry } from '../control/lateness-of';
+import { type VisitTimes, visitTimes } from '../control/visit-times';
+import { type Visit, visitsOf } from '../service/visit';
 
-/** One service as one car meets it by plan. */
+/** One service as one car meets it: as written, until then as due by what was written before, at first by plan. */
 export interface ServiceMoment {
   service: ServiceWindow;
+  visit: Visit;
+  times: VisitTimes;
+  /** All of the car's times. */
+  along: readonly PointTime[];
   inAt: EpochSeconds;
   outAt: EpochSeconds;
   /** Event-local, `10:49`. */
@@ -17,22 +26,19 @@ export interface ServiceMoment {
   outClock: string;
 }
 
-/** All services of an event for the car in this start position, in driving order. */
+/** All services of an event for one car, in driving order. */
 export function serviceMoments(
-  itinerary: Itinerary,
-  services: readonly ServiceWindow[],
-  startPosition: StartPosition,
+  replica: EventReplica,
+  state: WorkState,
+  entry: EntryReplica,
 ): ServiceMoment[] {
-  return services.map((service) => {
-    const inAt = dueAt(itinerary, service.inIndex, startPosition);
-    const outAt = dueAt(itinerary, service.outIndex, startPosition);
-    return {
-      service,
-      inAt,
-      outAt,
-      inClock: formatClock(inAt, itinerary.timeZone),
-      outClock: formatClock(outAt, itinerary.timeZone),
-    };
+  const along = timesOfEntry(replica, state, entry);
+  const clock = (at: EpochSeconds) => formatClock(at, replica.itinerary.timeZone);
+  return visitsOf(replica, entry).map((visit) => {
+    const times = visitTimes(replica, state, visit);
+    const { inAt, outAt } = times;
+    const { service } = visit;
+    return { service, visit, times, along, inAt, outAt, inClock: clock(inAt), outClock: clock(outAt) };
   });
 }
 
@@ -46,8 +52,8 @@ export interface MomentWords {
 }
 
 /**
- * What to say beside a service by plan: past ones, the one the car is in, and the next one with the time left until
- * its in-time. Null for those further on, and while the time is not known.
+ * What to say beside a service: past ones, the one the car is in, and the next one with the time left until its
+ * in-time. Null for those further on, and while the time is not known.
  *
  * @example
  * momentInWords(moments, 1, now) // { kind: 'next', words: 'next, in 42 min' }
@@ -59,10 +65,21 @@ export function momentInWords(
 ): MomentWords | null {
   const moment = moments[index];
   if (moment === undefined || now === null) return null;
-  if (now >= moment.outAt) return { kind: 'past', words: 'past' };
-  if (now >= moment.inAt) return { kind: 'now', words: `now, out in ${spanInWords(moment.outAt - now)}` };
-  const isNext = index === moments.findIndex((one) => now < one.outAt);
-  return isNext ? { kind: 'next', words: `next, in ${spanInWords(moment.inAt - now)}` } : null;
+  const { inAt, outAt } = moment;
+  if (isPast(moment, now)) return { kind: 'past', words: 'past' };
+  if (now >= outAt) return { kind: 'now', words: `now, over by ${spanInWords(now - outAt)}` };
+  if (now >= inAt || isIn(moment)) return { kind: 'now', words: `now, out in ${spanInWords(outAt - now)}` };
+  const isNext = index === moments.findIndex((one) => !isPast(one, now));
+  return isNext ? { kind: 'next', words: `next, in ${spanInWords(inAt - now)}` } : null;
+}
+
+function isPast(moment: ServiceMoment, now: EpochSeconds): boolean {
+  return hasLeftService(moment.service, moment.along, now) || (now >= moment.outAt && !isIn(moment));
+}
+
+/** Written in, at least. */
+function isIn({ along, service }: ServiceMoment): boolean {
+  return hasReached(along, service.inIndex);
 }
 
 /** Whole minutes, cut, so that nobody counts on a minute that is not there. */

@@ -1,21 +1,14 @@
-import type { ControlRole } from '@halfshaft/itinerary';
+import type { ControlRole, Itinerary } from '@halfshaft/itinerary';
 import type { UseFormReturn } from 'react-hook-form';
 import { type Choice, ChoiceGroup } from '@/components/choice-group';
 import { Disclosure } from '@/components/disclosure';
 import { NumberField } from '@/components/number-field';
 import { Stack } from '@/components/stack';
 import { TextField } from '@/components/text-field';
+import { earlyChoices } from './early-roles';
 import { type PenaltyForm, RESETS } from './penalty-form';
 import { RESET_NAMES } from './rules-in-words';
 
-const EARLY_AT: Partial<Record<ControlRole, string>> = {
-  finish: 'the finish',
-  serviceIn: 'service in',
-  remoteServiceIn: 'remote service in',
-  regroupIn: 'regroup in',
-  parcFermeIn: 'parc fermé in',
-  timeControl: 'other time controls',
-};
 const TIMING: Choice[] = [
   { value: 'target', label: 'From the actual time before', hint: 'plus the target time' },
   { value: 'scheduled', label: 'By the timetable', hint: 'plus what the car is behind it' },
@@ -34,8 +27,15 @@ const FURTHER_CHOICES: Choice[] = [
 ];
 const NO_LIMIT = 'Left empty there is no such limit.';
 
+interface PenaltyFieldsProps {
+  form: UseFormReturn<PenaltyForm>;
+  itinerary: Itinerary;
+  /** Kinds of control offered also where the itinerary has none: what was saved, or filled in. */
+  offered: readonly ControlRole[];
+}
+
 /** The figures of the event's penalties: what is changed most stands first. */
-export function PenaltyFields({ form }: { form: UseFormReturn<PenaltyForm> }) {
+export function PenaltyFields({ form, itinerary, offered }: PenaltyFieldsProps) {
   const { register, formState, watch } = form;
   const figure = (name: keyof PenaltyForm) => ({
     whole: true,
@@ -82,9 +82,11 @@ export function PenaltyFields({ form }: { form: UseFormReturn<PenaltyForm> }) {
         <Stack>
           <ChoiceGroup label="When a car is due" choices={TIMING} {...register('timing')} />
           <ChoiceGroup
-            label="Arriving early is allowed at"
+            label="Early is allowed, without penalty"
+            hint="The kinds of control this itinerary has. Most events allow it at the finish only."
             pick="many"
-            choices={Object.entries(EARLY_AT).map(([value, label]) => ({ value, label }))}
+            choices={earlyChoices(itinerary, offered)}
+            error={formState.errors.earlyAllowedAt?.message}
             {...register('earlyAllowedAt')}
           />
           <ChoiceGroup label="Further" pick="many" choices={FURTHER_CHOICES} {...register('further')} />

@@ -86,9 +86,12 @@ export function formToRules(form: PenaltyForm): PenaltyRules {
 }
 
 /** Where the form calls a field otherwise, or asks for it in another unit. */
-export function placePenaltyProblem({ path, message }: PlacedProblem): PlacedProblem {
+export function placePenaltyProblem({ path: sent, message }: PlacedProblem): PlacedProblem {
+  // The server names the whole of what it was sent.
+  const path = sent.replace(/^rules\./, '');
   if (path.startsWith('overMaximum')) return { path: 'overSeconds', message };
   if (path.startsWith('mainControls')) return { path: 'mainControls', message };
+  if (path.startsWith('earlyAllowedAt')) return { path: 'earlyAllowedAt', message };
   if (path !== 'makeUpFloorPerMille') return { path, message };
   return { path: 'makeUpPercent', message: 'Type a share of the target time from 0 to 100 percent.' };
 }

@@ -1,9 +1,9 @@
 'use client';
 
-import { type EventReplica, penaltyRules } from '@halfshaft/contract';
+import type { EventReplica } from '@halfshaft/contract';
 import { PENALTY_PRESETS } from '@halfshaft/itinerary';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
@@ -16,9 +16,11 @@ import { contractResolver } from '../events/contract-resolver';
 import { RestoredNotice } from '../events/restored-notice';
 import { setFieldProblems } from '../events/set-field-problems';
 import { SaveTrouble } from '../events/trouble';
+import { useFirstProblemFocus } from '../events/use-first-problem-focus';
 import { PenaltyFields } from './penalty-fields';
 import { formToRules, type PenaltyForm, placePenaltyProblem, presetOf, rulesToForm } from './penalty-form';
 import { rulesInWords } from './rules-in-words';
+import { penaltyRulesAt } from './rules-schema';
 
 interface PenaltySheetProps {
   teamId: string;
@@ -70,30 +72,38 @@ interface EditPenaltiesProps {
 function EditPenalties({ teamId, event, open, onClose }: EditPenaltiesProps) {
   const { eventId } = event;
   const saved = rulesToForm(event.penaltyRules);
+  const schema = useMemo(() => penaltyRulesAt(event.itinerary), [event.itinerary]);
   const form = useForm<PenaltyForm>({
     defaultValues: saved,
-    resolver: contractResolver<PenaltyForm>(penaltyRules, formToRules, placePenaltyProblem),
+    shouldFocusError: false,
+    resolver: contractResolver<PenaltyForm>(schema, formToRules, placePenaltyProblem),
   });
   const kept = useKeptForm(`penalties.${eventId}`, form);
   const queries = useQueryClient();
   const update = useMutation(api.event.setPenalties.mutationOptions());
   const chosen = presetOf(formToRules(form.watch()));
+  const { errors, submitCount } = form.formState;
+  const element = useFirstProblemFocus(submitCount, Object.keys(errors).length > 0);
+  // A kind of control no longer in the itinerary stays while this form is open, so that a slip can be taken back.
+  const [offered, setOffered] = useState(saved.earlyAllowedAt);
 
   const save = form.handleSubmit(async (values) => {
     try {
-      await update.mutateAsync({ teamId, eventId, rules: penaltyRules.parse(formToRules(values)) });
+      await update.mutateAsync({ teamId, eventId, rules: schema.parse(formToRules(values)) });
       form.reset(values);
       kept.clear();
       onClose();
       await queries.invalidateQueries({ queryKey: api.event.get.queryKey({ teamId, eventId }) });
     } catch (error) {
-      setFieldProblems(form, problemOf(error));
+      setFieldProblems(form, problemOf(error), placePenaltyProblem);
     }
   });
 
   function fillIn(id: string) {
     const preset = PENALTY_PRESETS.find((one) => one.id === id);
-    if (preset) form.reset(rulesToForm(preset.rules), { keepDefaultValues: true });
+    if (!preset) return;
+    setOffered([...offered, ...preset.rules.earlyAllowedAt]);
+    form.reset(rulesToForm(preset.rules), { keepDefaultValues: true });
   }
 
   return (
@@ -107,7 +117,7 @@ function EditPenalties({ teamId, event, open, onClose }: EditPenaltiesProps) {
         </Button>
       }
     >
-      <form noValidate onSubmit={save}>
+      <form noValidate onSubmit={save} ref={element}>
         <Stack>
           <RestoredNotice
             restored={kept.restored}
@@ -128,7 +138,8 @@ function EditPenalties({ teamId, event, open, onClose }: EditPenaltiesProps) {
             onChange={(change) => fillIn(change.target.value)}
             options={PENALTY_PRESETS.map(({ id, title }) => ({ value: id, label: title }))}
           />
-          <PenaltyFields form={form} />
+          <p>The event’s regulations decide. Compare every figure with them.</p>
+          <PenaltyFields {...{ form, offered }} itinerary={event.itinerary} />
           <SaveTrouble problem={update.error ? problemOf(update.error) : null} />
           <button type="submit" hidden />
         </Stack>

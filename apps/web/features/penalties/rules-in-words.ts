@@ -1,5 +1,6 @@
 import type { LatenessReset, PenaltyRules } from '@halfshaft/itinerary';
 import { secondsInWords } from '../control/lateness-in-words';
+import { EARLY_AT } from './early-roles';
 
 export const RESET_NAMES: Record<LatenessReset, string> = {
   regroup: 'regroups',
@@ -20,6 +21,9 @@ export function rulesInWords(rules: PenaltyRules): string[] {
           `Leaving a main control: ${secondsInWords(mainControlOutSecondsPerMinute)} a minute late or early.`,
         ]),
     limitsInWords(rules),
+    rules.earlyAllowedAt.length === 0
+      ? 'Early is allowed nowhere.'
+      : `Early is allowed: ${rules.earlyAllowedAt.map((role) => EARLY_AT[role].toLowerCase()).join(', ')}.`,
     rules.resetsAt.length === 0
       ? 'Lateness never resets.'
       : `Lateness resets at ${rules.resetsAt.map((reset) => RESET_NAMES[reset]).join(', ')}.`,

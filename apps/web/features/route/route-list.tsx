@@ -2,17 +2,19 @@ import {
   dueAt,
   formatClock,
   formatKilometres,
-  type Itinerary,
   type Point,
+  type PointTime,
   routeMetresAt,
   type ServiceWindow,
-  type StartPosition,
 } from '@halfshaft/itinerary';
 import { Table, type TableColumn } from '@/components/table';
+import type { RouteTimes } from './point-clock';
 
 interface ListedPoint {
   name: string;
   clock: string;
+  /** What was written there; empty where nothing was. */
+  written: string;
   kilometres: string;
   what: string;
 }
@@ -24,32 +26,47 @@ const COLUMNS: readonly TableColumn<ListedPoint>[] = [
   { key: 'what', heading: 'What', cell: (row) => row.what },
 ];
 
-export interface RouteListProps {
-  itinerary: Itinerary;
+const WITH_WRITTEN: readonly TableColumn<ListedPoint>[] = [
+  ...COLUMNS.slice(0, 2),
+  { key: 'written', heading: 'Written', cell: (row) => row.written, figures: true },
+  ...COLUMNS.slice(2),
+];
+
+export interface RouteListProps extends RouteTimes {
   services: readonly ServiceWindow[];
-  startPosition: StartPosition;
 }
 
 /** The strip in words: every point with its clock and distance. */
-export function RouteList({ itinerary, services, startPosition }: RouteListProps) {
+export function RouteList({ services, ...clocks }: RouteListProps) {
+  const { itinerary, times } = clocks;
   const rows = itinerary.points.map((point, index): ListedPoint => {
     const service = services.find((one) => one.inIndex === index);
     return {
       name: `${point.id} ${point.name}`,
-      clock: formatClock(dueAt(itinerary, index, startPosition), itinerary.timeZone),
+      clock: formatClock(
+        times?.[index]?.dueAt ?? dueAt(itinerary, index, clocks.startPosition),
+        itinerary.timeZone,
+      ),
+      written: writtenInWords(times?.[index], itinerary.timeZone),
       kilometres: formatKilometres(routeMetresAt(itinerary, index)),
       what: describePoint(point, service),
     };
   });
+  const columns = rows.some((row) => row.written !== '') ? WITH_WRITTEN : COLUMNS;
   return (
     <Table
       caption="Every point in driving order"
       captionHidden
-      columns={COLUMNS}
+      columns={columns}
       rows={rows}
       rowKey={(row, index) => `${index}${row.name}`}
     />
   );
+}
+
+function writtenInWords(time: PointTime | undefined, timeZone: string): string {
+  const clocks = [time?.writtenAt, time?.finishedAt].flatMap((at) => (at ? [formatClock(at, timeZone)] : []));
+  return clocks.join(' – ');
 }
 
 function describePoint(point: Point, service: ServiceWindow | undefined): string {

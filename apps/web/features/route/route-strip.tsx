@@ -3,6 +3,7 @@
 import {
   formatKilometres,
   type Itinerary,
+  type PointTime,
   routeMetresAt,
   type ServiceWindow,
   type StartPosition,
@@ -11,6 +12,7 @@ import { Disclosure } from '@/components/disclosure';
 import { useElementWidth } from '@/lib/use-element-width';
 import { useSlideTo } from '@/lib/use-slide-to';
 import { StateMark } from '../task/state-mark';
+import type { RouteTimes } from './point-clock';
 import { RouteList } from './route-list';
 import styles from './route-strip.module.css';
 import { StripDrawing } from './strip-drawing';
@@ -28,13 +30,15 @@ export interface RouteStripProps {
   /** Jobs drawn under the line. */
   rows?: readonly WearRow[];
   startPosition?: StartPosition;
+  /** What was written for the car so far, and what follows from it; left away where only the timetable counts. */
+  times?: readonly PointTime[];
   /** Where the car is, in metres from the start; left away when it is not known. */
   hereMetres?: number | null;
 }
 
 /** The event as one line along the kilometres, with the wear of jobs under it and the same in words below. */
 export function RouteStrip(props: RouteStripProps) {
-  const { itinerary, services, rows = [], startPosition = 1, hereMetres = null } = props;
+  const { itinerary, services, rows = [], startPosition = 1, times, hereMetres = null } = props;
   const [scroller, width] = useElementWidth<HTMLDivElement>();
   const lastIndex = itinerary.points.length - 1;
 
@@ -72,7 +76,7 @@ export function RouteStrip(props: RouteStripProps) {
         tabIndex={tooWide ? 0 : undefined}
         aria-label={tooWide ? 'The line, slides sideways' : undefined}
       >
-        <StripWithRows layout={screen} {...{ itinerary, startPosition, hereMetres, label, rows }} />
+        <StripWithRows layout={screen} {...{ itinerary, startPosition, times, hereMetres, label, rows }} />
       </section>
       <div className={styles.paper}>
         {legs.map((leg) => (
@@ -80,22 +84,20 @@ export function RouteStrip(props: RouteStripProps) {
             key={leg}
             heading={`Leg ${leg}`}
             layout={layoutLeg(itinerary, services, leg)}
-            {...{ itinerary, startPosition, hereMetres: null, label: `Leg ${leg}`, rows }}
+            {...{ itinerary, startPosition, times, hereMetres: null, label: `Leg ${leg}`, rows }}
           />
         ))}
       </div>
       <Disclosure summary="The route as a list" printOpen={rows.length === 0}>
-        <RouteList itinerary={itinerary} services={services} startPosition={startPosition} />
+        <RouteList {...{ itinerary, services, startPosition, times }} />
       </Disclosure>
     </figure>
   );
 }
 
-interface StripWithRowsProps {
+interface StripWithRowsProps extends RouteTimes {
   heading?: string;
   layout: StripLayout;
-  itinerary: Itinerary;
-  startPosition: StartPosition;
   hereMetres: number | null;
   label: string;
   rows: readonly WearRow[];

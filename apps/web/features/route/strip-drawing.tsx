@@ -1,4 +1,4 @@
-import { dueAt, formatClock, type Itinerary, type StartPosition } from '@halfshaft/itinerary';
+import { pointClock, type RouteTimes } from './point-clock';
 import styles from './strip-drawing.module.css';
 import type { StripGap, StripLayout } from './strip-layout';
 
@@ -8,11 +8,8 @@ const HERE_HEIGHT = 20;
 const BOX_HALF = 27;
 const BOX_INSET = 4;
 
-export interface StripDrawingProps {
+export interface StripDrawingProps extends RouteTimes {
   layout: StripLayout;
-  itinerary: Itinerary;
-  /** Clocks are those of the car in this place of the start order. */
-  startPosition: StartPosition;
   /** Read instead of the drawing. */
   label: string;
   /** Where the car is; null leaves the mark away. */
@@ -20,7 +17,7 @@ export interface StripDrawingProps {
 }
 
 /** The way as one line: stages thick, road thin, services as gaps with their letter, minutes and in-time. */
-export function StripDrawing({ layout, itinerary, startPosition, label, hereMetres }: StripDrawingProps) {
+export function StripDrawing({ layout, label, hereMetres, ...clocks }: StripDrawingProps) {
   const rows = Math.max(2, ...layout.stages.map((stage) => stage.row + 1));
   const lineY = rows * ROW_HEIGHT + (hereMetres === null ? 18 : 18 + HERE_HEIGHT);
   const height = lineY + BOX_HALF + 48;
@@ -60,7 +57,7 @@ export function StripDrawing({ layout, itinerary, startPosition, label, hereMetr
             key={`service${gap.fromX}`}
             gap={gap}
             lineY={lineY}
-            clock={gap.service ? clockAt(itinerary, gap.service.inIndex, startPosition) : ''}
+            clock={gap.service ? pointClock(clocks, gap.service.inIndex) : ''}
           />
         ) : (
           <LegBreak key={`leg${gap.fromX}`} gap={gap} lineY={lineY} />
@@ -72,10 +69,6 @@ export function StripDrawing({ layout, itinerary, startPosition, label, hereMetr
       )}
     </svg>
   );
-}
-
-function clockAt(itinerary: Itinerary, pointIndex: number, startPosition: StartPosition): string {
-  return formatClock(dueAt(itinerary, pointIndex, startPosition), itinerary.timeZone);
 }
 
 function ServiceBox({ gap, lineY, clock }: { gap: StripGap; lineY: number; clock: string }) {

@@ -59,10 +59,10 @@ describe('findVisit', () => {
 describe('serviceNow', () => {
   it('is the one on or next, and the last after the event', () => {
     const { entry, outAt } = visitAt('A');
-    expect(serviceNow(replica, entry, 0)?.id).toBe('A');
-    expect(serviceNow(replica, entry, outAt)?.id).toBe('A');
-    expect(serviceNow(replica, entry, outAt + 1)?.id).toBe('B');
-    expect(serviceNow(replica, entry, outAt + 999_999)?.id).toBe('B');
+    expect(serviceNow(replica, emptyState, entry, 0)?.id).toBe('A');
+    expect(serviceNow(replica, emptyState, entry, outAt)?.id).toBe('A');
+    expect(serviceNow(replica, emptyState, entry, outAt + 1)?.id).toBe('B');
+    expect(serviceNow(replica, emptyState, entry, outAt + 999_999)?.id).toBe('B');
   });
 });
 

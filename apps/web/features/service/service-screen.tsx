@@ -10,7 +10,9 @@ import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { RepairSheet } from '../bay/repair-sheet';
 import { ControlSheet } from '../control/control-sheet';
+import { timesOfEntry } from '../control/lateness-of';
 import { visitTimes } from '../control/visit-times';
+import { WayHere, WayHome } from '../control/way-sheets';
 import { bayAddress, readingsAddress, sheetAddress, tyresAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
 import { QueueSheet } from '../sheet/queue-sheet';
@@ -66,6 +68,8 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         <Stack>
           <VisitClock work={work} visit={visit} />
           <ControlSheet work={work} visit={visit} by={replica.me.personId} />
+          {times.recordedIn === null ? <WayHere work={work} visit={visit} by={replica.me.personId} /> : null}
+          {times.recordedOut ? <WayHome work={work} visit={visit} by={replica.me.personId} /> : null}
         </Stack>
       </div>
       <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
@@ -94,6 +98,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
           itinerary={replica.itinerary}
           services={visit.services}
           startPosition={positionsOf(entry)}
+          times={timesOfEntry(replica, state, entry)}
           hereMetres={routeMetresAt(replica.itinerary, service.inIndex)}
           rows={wearRowsOf(replica.itinerary, visit, cards, reasonNamesOf(replica, visit.inAt))}
         />

@@ -1,5 +1,5 @@
 import type { EventReplica } from '@halfshaft/contract';
-import { formatClock, formatDay, positionIn, positionsOf } from '@halfshaft/itinerary';
+import { formatClock, formatDay, positionIn, positionsOf, toWholeMinute } from '@halfshaft/itinerary';
 import type { VisitTimes } from '../control/visit-times';
 import { serviceNameOf } from '../work/names';
 import type { Visit } from './visit';
@@ -24,10 +24,11 @@ export function visitFacts(replica: EventReplica, visit: Visit, times: VisitTime
   const { entry, service } = visit;
   const { inAt, outAt, recordedIn, recordedOut } = times;
   const clock = (at: number) => formatClock(at, timeZone);
+  const expected = inAt === toWholeMinute(visit.inAt) ? 'planned ' : 'due ';
   return [
     formatDay(inAt, timeZone),
-    `${recordedIn ? 'in' : 'planned in'} ${clock(inAt)} at ${service.inControl}`,
-    `${recordedOut || recordedIn ? 'out' : 'planned out'} ${clock(outAt)} at ${service.outControl}`,
+    `${recordedIn ? '' : expected}in ${clock(inAt)} at ${service.inControl}`,
+    `${recordedOut || recordedIn ? '' : expected}out ${clock(outAt)} at ${service.outControl}`,
     `start position ${positionIn(positionsOf(entry), sectionAt(replica, visit))}`,
     entry.people === 1 ? '1 person' : `${entry.people} people`,
   ];

@@ -33,9 +33,9 @@ export function VisitPage({ addressOf, children }: VisitPageProps) {
 }
 
 function ChooseVisit({ work, addressOf }: { work: LoadedWork; addressOf: VisitPageProps['addressOf'] }) {
-  const { replica, teamId, eventId, now } = work;
+  const { replica, state, teamId, eventId, now } = work;
   const choices = replica.entries.flatMap((entry) => {
-    const service = serviceNow(replica, entry, now ?? 0);
+    const service = serviceNow(replica, state, entry, now ?? 0);
     return service ? [{ entry, service }] : [];
   });
   if (choices.length === 0) {

@@ -1,5 +1,14 @@
 import type { EntryReplica, EventReplica } from '@halfshaft/contract';
-import { dueAt, type EpochSeconds, positionsOf, type ServiceWindow, servicesOf } from '@halfshaft/itinerary';
+import {
+  dueAt,
+  type EpochSeconds,
+  positionsOf,
+  type ServiceWindow,
+  serviceNow as serviceNowBy,
+  servicesOf,
+} from '@halfshaft/itinerary';
+import type { WorkState } from '@halfshaft/worklog';
+import { timesOfEntry } from '../control/lateness-of';
 import { findEntry } from '../work/task-rules';
 
 /** One service of one car. */
@@ -20,29 +29,28 @@ export function findVisit(
   letter: string | null,
 ): Visit | null {
   const entry = entryId === null ? null : findEntry(replica, entryId);
+  return entry ? (visitsOf(replica, entry).find(({ service }) => service.id === letter) ?? null) : null;
+}
+
+/** Every service of a car, in driving order. */
+export function visitsOf(replica: EventReplica, entry: EntryReplica): Visit[] {
   const services = servicesOf(replica.itinerary);
-  const serviceIndex = services.findIndex((service) => service.id === letter);
-  const service = services[serviceIndex];
-  if (!entry || !service) return null;
-  return {
+  return services.map((service, serviceIndex) => ({
     entry,
     services,
     service,
     serviceIndex,
     inAt: dueAt(replica.itinerary, service.inIndex, positionsOf(entry)),
     outAt: dueAt(replica.itinerary, service.outIndex, positionsOf(entry)),
-  };
+  }));
 }
 
-/** The service a car is in or comes to next; after the last one, the last. Null when the event has none. */
+/** The service a car is in or comes to next by the times written so far; after the last one, the last. */
 export function serviceNow(
   replica: EventReplica,
+  state: WorkState,
   entry: EntryReplica,
   now: EpochSeconds,
 ): ServiceWindow | null {
-  const services = servicesOf(replica.itinerary);
-  const open = services.find(
-    (service) => dueAt(replica.itinerary, service.outIndex, positionsOf(entry)) >= now,
-  );
-  return open ?? services.at(-1) ?? null;
+  return serviceNowBy(servicesOf(replica.itinerary), timesOfEntry(replica, state, entry), now);
 }

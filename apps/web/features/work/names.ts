@@ -30,13 +30,16 @@ export function entryNamesOf(replica: EventReplica, state: WorkState): EntryName
   const readings = new Map(
     [...cards.values()].flatMap((card) => card.readings).map((reading) => [reading.id, reading.name]),
   );
+  const stages = new Set(
+    replica.itinerary.points.filter((point) => point.kind === 'stage').map((point) => point.id),
+  );
   return {
     person: (id) => nameOf(replica, id),
     task: (ref) => taskName(ref, cards, state),
     card: (id) => cards.get(id)?.name ?? 'a job no longer on the list',
     service: (id) => serviceNameOf(replica, id),
     stage: (id) => id,
-    control: (id) => id,
+    control: (id) => (stages.has(id) ? `the start of ${id}` : id),
     clock: (at) => formatClock(at, replica.itinerary.timeZone),
     reading: (id) => readings.get(id) ?? id,
   };

@@ -17,7 +17,7 @@ const ASKED: Record<ActionKind, string> = {
   signTask: 'Sign',
   raiseSnag: 'Snag',
   confirmStage: 'Stage',
-  recordTime: 'Time at the control',
+  recordTime: 'Time at a control or stage',
   recordFact: 'What happened to the car',
   undo: 'Undo',
 };

@@ -53,7 +53,7 @@ function WorkFrame({ teamId, eventId, children }: WorkPageProps & { teamId: stri
   const work = useEventWork(teamId, eventId);
   const { replica } = work;
   const now = useEventClock(replica ?? undefined, work.receivedAt);
-  const { where, links } = useSurroundings(teamId, eventId, replica, now);
+  const { where, links } = useSurroundings(teamId, eventId, work, now);
   const ready = replica !== null && work.status !== 'loading' && work.status !== 'failed';
   return (
     <PageFrame where={where} links={links} connection={connectionOf(work)}>
@@ -79,11 +79,11 @@ function connectionOf({ status, waiting, problem }: WorkSnapshot): OfflineBarPro
 }
 
 /** Which car and service, from the address; where it names none, the first car and the service that is on. */
-function useSurroundings(teamId: string, eventId: string, replica: EventReplica | null, now: number | null) {
+function useSurroundings(teamId: string, eventId: string, { replica, state }: EventWork, now: number | null) {
   const car = useQueryId('car');
   const letter = useSearchParams().get('at');
   const entry = replica?.entries.find((each) => each.entryId === car) ?? replica?.entries[0];
-  const at = letter ?? (replica && entry ? serviceNow(replica, entry, now ?? 0)?.id : undefined);
+  const at = letter ?? (replica && entry ? serviceNow(replica, state, entry, now ?? 0)?.id : undefined);
   const event = { href: eventAddress(teamId, eventId), label: 'Event' };
   const log = { href: logAddress(teamId, eventId), label: 'Log' };
   if (!replica || !entry || !at) return { where: replica?.name, links: [event, log] };

@@ -1,10 +1,11 @@
 import type { ControlId, ControlPoint, EpochSeconds } from '../model';
 import { requirePoint } from '../require-way';
 import { toWholeMinute } from '../whole-minute';
-import { dueAtControl, earliestAtControl, isEarlyAllowed, leavesService } from './due-at-control';
+import { earliestAtControl, isEarlyAllowed, leavesService } from './due-at-control';
 import type { LatenessQuestion, TimeRecord } from './lateness-question';
 import { isMainControl, isWayOut, resetAt } from './lateness-resets';
 import type { PenaltyRules } from './penalty-rules';
+import { type WalkedPoint, walkTimes } from './walk-times';
 
 /** One control as it was passed. All minutes are whole and not below 0. */
 export interface ControlLateness {
@@ -45,23 +46,27 @@ export interface ControlLateness {
  */
 export function latenessAlong(question: LatenessQuestion): ControlLateness[] {
   const { itinerary, rules } = question;
-  const records = question.records.toSorted((one, other) => one.pointIndex - other.pointIndex);
+  refuseBadRecords(question);
   const along: ControlLateness[] = [];
   const used = { section: 0, inSection: 0, inTotal: 0, early: 0 };
-  let next = 0;
-  itinerary.points.forEach((point, index) => {
-    const reset = resetAt(itinerary, index, rules);
+  for (const walked of walkTimes(question)) {
+    const { point, pointIndex, record } = walked;
+    const reset = resetAt(itinerary, pointIndex, rules);
     if (reset?.when === 'beforeIt') used.inTotal = 0;
     if (point.section !== used.section) Object.assign(used, { section: point.section, inSection: 0 });
-    const record = records[next]?.pointIndex === index ? records[next] : undefined;
-    if (record) next += 1;
-    if (record && point.kind === 'control') along.push(passControl(question, point, record, used));
+    if (record && point.kind === 'control') along.push(passControl(walked, point, record, used));
     if (reset?.when === 'afterIt') used.inTotal = 0;
-  });
-  const lost = records[next];
-  if (lost) requirePoint('latenessAlong', itinerary, lost.pointIndex);
-  if (lost) throw new RangeError(`latenessAlong: point ${lost.pointIndex} is recorded twice`);
+  }
   return along;
+}
+
+function refuseBadRecords({ itinerary, records }: LatenessQuestion): void {
+  const seen = new Set<number>();
+  for (const { pointIndex } of records) {
+    requirePoint('latenessAlong', itinerary, pointIndex);
+    if (seen.has(pointIndex)) throw new RangeError(`latenessAlong: point ${pointIndex} is recorded twice`);
+    seen.add(pointIndex);
+  }
 }
 
 /** Counted so far. */
@@ -73,18 +78,17 @@ interface Used {
 }
 
 function passControl(
-  question: LatenessQuestion,
+  { from, dueAt }: WalkedPoint,
   point: ControlPoint,
   record: TimeRecord,
   used: Used,
 ): ControlLateness {
-  const { rules } = question;
+  const { rules } = from;
   const writtenAt = toWholeMinute(record.writtenAt);
-  const dueAt = dueAtControl(question, point, record.pointIndex);
   const lateMinutes = minutes(writtenAt - dueAt);
   const heldMinutes = Math.min(lateMinutes, record.heldMinutes ?? 0);
   const ourMinutes = lateMinutes - heldMinutes;
-  const earliestAt = earliestAtControl(question, point, record.pointIndex, dueAt);
+  const earliestAt = earliestAtControl(from, point, record.pointIndex, dueAt);
   const earlyMinutes = minutes(earliestAt - writtenAt);
   const allowedEarlyMinutes = minutes(dueAt - writtenAt) - earlyMinutes;
   const counted = ourMinutes + (rules.heldMinutesCount ? heldMinutes : 0);

@@ -2,7 +2,7 @@ import type { RecordedFact } from '../car-fact';
 import type { ActionId, Doer, PersonId, Snag } from '../model';
 import { stageKeyOf } from '../stage-key-of';
 import type { ActionRecord, WorkState } from '../state';
-import { timeKeyOf } from '../time-key-of';
+import { timeKeyOf, timeRefOf } from '../time-key-of';
 import { type Ruling, refuse } from './ruling';
 
 /**
@@ -27,11 +27,7 @@ export function ruleOnUndo(state: WorkState, actionId: ActionId, doer: Doer): Ru
           tasks: record.tasks.map((touched) => touched.before),
           snags: snagsBefore(state, record),
           stages: record.stages.map(({ entryId, stageId, before }) => ({ entryId, stageId, before })),
-          times: (record.times ?? []).map(({ entryId, controlId, before }) => ({
-            entryId,
-            controlId,
-            before,
-          })),
+          times: (record.times ?? []).map((time) => ({ ...timeRefOf(time), before: time.before })),
           facts: factsBefore(state, record),
         },
       },

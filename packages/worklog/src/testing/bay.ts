@@ -53,6 +53,16 @@ export const TIME = {
   args: { entryId: 'car7', controlId: 'TC4A', writtenAt: 47_160, heldMinutes: 0 },
 } as const satisfies ActionBody;
 
+/** The start and the finish of a stage. */
+export const START = {
+  kind: 'recordTime',
+  args: { entryId: 'car7', controlId: 'SS4', writtenAt: 47_340, heldMinutes: 0 },
+} as const satisfies ActionBody;
+export const FINISH = {
+  kind: 'recordTime',
+  args: { entryId: 'car7', controlId: 'SS4', finish: true, writtenAt: 47_820, heldMinutes: 0 },
+} as const satisfies ActionBody;
+
 export const FACT = {
   kind: 'recordFact',
   args: {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { ActionBody, Doer, TaskRef, TaskRules } from '../model';
 import { taskIdOf } from '../task-id-of';
-import { FACT, LEAK, NUTS, PAD_FL, rulesOf, SNAG, STAGE, TIME, WHEEL } from './bay';
+import { FACT, FINISH, LEAK, NUTS, PAD_FL, rulesOf, SNAG, STAGE, START, TIME, WHEEL } from './bay';
 import { doerOf, JO, KAI, MIA } from './people';
 
 /** One thing somebody asks for: what, who, and what the caller knows of the task. */
@@ -77,8 +77,8 @@ function bodyOf(step: number): fc.Arbitrary<ActionBody> {
     {
       weight: 1,
       arbitrary: fc
-        .integer({ min: 0, max: 9 })
-        .map((minutes) => ({ ...TIME, args: { ...TIME.args, writtenAt: 47_160 + minutes * 60 } })),
+        .tuple(fc.constantFrom(TIME, START, FINISH), fc.integer({ min: 0, max: 9 }))
+        .map(([time, minutes]) => ({ ...time, args: { ...time.args, writtenAt: 47_160 + minutes * 60 } })),
     },
     {
       weight: 2,

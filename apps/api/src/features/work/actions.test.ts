@@ -215,6 +215,8 @@ describe('refusalOf', () => {
     expect(codeOf(shaped('raiseSnag', snag()))).toBeNull();
     expect(codeOf(confirm())).toBeNull();
     expect(codeOf(record())).toBeNull();
+    expect(codeOf(record({ controlId: 'SS1' }))).toBeNull();
+    expect(codeOf(record({ controlId: 'SS1', finish: true }))).toBeNull();
     expect(codeOf(shaped('undo', { actionId: OTHER }))).toBeNull();
   });
 
@@ -230,6 +232,8 @@ describe('refusalOf', () => {
     expect(codeOf(confirm({ entryId: OTHER }))).toBe('unknownStage');
     expect(codeOf(record({ controlId: 'TC9' }))).toBe('unknownControl');
     expect(codeOf(record({ entryId: OTHER }))).toBe('unknownControl');
+    expect(codeOf(record({ controlId: 'SS9', finish: true }))).toBe('unknownControl');
+    expect(codeOf(record({ finish: true }))).toBe('unknownControl');
   });
 
   it('does not take a card of another car of the team', () => {

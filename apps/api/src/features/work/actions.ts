@@ -119,16 +119,21 @@ export function refusalOf(facts: Facts, slice: WorkState, action: Action): Refus
       if (facts.carOf.has(action.args.entryId) && facts.stages.has(action.args.stageId)) return null;
       return refused('unknownStage', 'That stage is not in the itinerary of this event. Choose it again.');
     case 'recordTime':
-      if (facts.carOf.has(action.args.entryId) && facts.controls.has(action.args.controlId)) return null;
+      if (facts.carOf.has(action.args.entryId) && isTimedPlace(facts, action.args)) return null;
       return refused(
         'unknownControl',
-        'That control is not in the itinerary of this event. Choose it again.',
+        'That control or stage is not in the itinerary of this event. Choose it again.',
       );
     case 'recordFact':
       return refusalOfFact(facts, slice, action.args);
     default:
       return isKnownTask(facts, slice, action.args.task) ? null : refused('unknownTask', GONE);
   }
+}
+
+/** A control writes a time, a stage has one at its start and one at its finish. */
+function isTimedPlace(facts: Facts, { controlId, finish }: ArgsOf<'recordTime'>): boolean {
+  return facts.stages.has(controlId) || (!finish && facts.controls.has(controlId));
 }
 
 /**
