@@ -1,3 +1,4 @@
+import { bulletinRouter } from './features/bulletin/router';
 import { carRouter } from './features/car/router';
 import { cardRouter } from './features/card/router';
 import { eventRouter } from './features/event/router';
@@ -17,6 +18,7 @@ export const appRouter = router({
   event: eventRouter,
   work: workRouter,
   organiser: organiserRouter,
+  bulletin: bulletinRouter,
 });
 
 /** Clients import this type and nothing else. */

@@ -1,5 +1,6 @@
 import './without-eval';
 
+export * from './bulletin';
 export * from './car';
 export * from './card';
 export * from './event';
