@@ -8,7 +8,7 @@ import {
   positionsOf,
   servicesOf,
 } from '@halfshaft/itinerary';
-import { jobChangeInWords, jobsChanged } from '@halfshaft/lifing';
+import { type CardsQuestion, jobChangeInWords, jobsChanged } from '@halfshaft/lifing';
 import type { MemberTx, OrganiserTx } from '@halfshaft/store';
 import { lastDoneOf, runsOf, type StageConfirmation, type Task } from '@halfshaft/worklog';
 import type { z } from 'zod';
@@ -92,7 +92,11 @@ export async function getOpenBulletin(
   if (!open) return null;
   const { newest, replacesOwnVersion } = open;
   const versions = { before: current.itinerary, after: newest.itinerary };
-  const done = { tasks: await listTasks(tx, eventId), stages: await listStages(tx, eventId) };
+  const done = {
+    tasks: await listTasks(tx, eventId),
+    stages: await listStages(tx, eventId),
+    plannedConditions: new Map(Object.entries(event.plannedConditions)),
+  };
   const at = Math.floor(now / 1000) + event.clockOffsetSeconds;
   const entries = await listEntries(tx, eventId);
   return {
@@ -167,6 +171,7 @@ function changesFor(
 interface DoneSoFar {
   tasks: readonly Task[];
   stages: readonly StageConfirmation[];
+  plannedConditions: CardsQuestion['plannedConditions'];
 }
 
 function jobsFor(entry: EntryWithCar, { before, after }: Versions, done: DoneSoFar, at: number): string[] {
@@ -176,7 +181,8 @@ function jobsFor(entry: EntryWithCar, { before, after }: Versions, done: DoneSoF
 }
 
 /** The car's jobs under one version, from the first service on that is neither past by plan nor worked at already. */
-function jobsIn(itinerary: Itinerary, entry: EntryWithCar, { tasks, stages }: DoneSoFar, at: number) {
+function jobsIn(itinerary: Itinerary, entry: EntryWithCar, done: DoneSoFar, at: number) {
+  const { tasks, stages, plannedConditions } = done;
   const services = servicesOf(itinerary);
   const position = positionsOf(entry);
   const lastDone = lastDoneOf(tasks, services, entry.entryId, entry.carried);
@@ -188,7 +194,7 @@ function jobsIn(itinerary: Itinerary, entry: EntryWithCar, { tasks, stages }: Do
     itinerary,
     services,
     runs: runsOf(stages, entry.entryId),
-    plannedConditions: new Map(),
+    plannedConditions,
     position,
     cards: entry.cards,
     lastDone,
