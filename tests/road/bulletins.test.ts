@@ -1,6 +1,7 @@
 import { changeInWords, compareItineraries } from '@halfshaft/itinerary';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { foundTeamAtEvent, ITINERARY } from '../support/event';
+import { publishAndTakeOver } from '../support/bulletin';
+import { ITINERARY } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
 let house: House;
@@ -12,36 +13,8 @@ afterAll(() => house.close());
 const ONE_WEEK_LATER = { ...ITINERARY, startsOn: '2026-06-20' };
 const TWO_WEEKS_LATER = { ...ITINERARY, startsOn: '2026-06-27' };
 
-/** A published event, and a team with one car that took it over. */
-async function publishAndTakeOver() {
-  const { userId } = await house.signUp('Organiser');
-  const organiser = house.callAs(userId);
-  const { organiserId } = await organiser.organiser.create({ name: 'Larchwater Motor Club' });
-  const name = 'Larchwater Stages';
-  const saved = await organiser.organiser.saveEvent({
-    organiserId,
-    publishedEventId: null,
-    name,
-    itinerary: ITINERARY,
-  });
-  if (!saved.ok) throw new Error('The fixture itinerary has a problem.');
-  const { publishedEventId } = saved;
-  const own = { organiserId, publishedEventId };
-  await organiser.organiser.publish(own);
-  const team = await foundTeamAtEvent(house);
-  const { teamId, carId, caller } = team;
-  const { eventId } = await caller.event.takeOver({ teamId, ...own });
-  const entry = { carNumber: '7', startPosition: 7, people: 2 };
-  await caller.event.enter({ teamId, eventId, carId, ...entry });
-  const draft = async (itinerary: typeof ITINERARY) => {
-    await organiser.organiser.saveEvent({ ...own, name, itinerary });
-    return (await organiser.bulletin.list(own)).draft;
-  };
-  return { organiser, own, caller, ids: { teamId, eventId }, draft };
-}
-
 it('shows a draft to nobody, tells a bulletin for the car, and becomes a version once', async () => {
-  const { organiser, own, caller, ids, draft } = await publishAndTakeOver();
+  const { organiser, own, caller, ids, draft } = await publishAndTakeOver(house);
   const before = await caller.event.get(ids);
   const waiting = await draft(ONE_WEEK_LATER);
   expect(waiting?.changes.length).toBeGreaterThan(0);
@@ -71,11 +44,8 @@ it('shows a draft to nobody, tells a bulletin for the car, and becomes a version
 });
 
 it('offers only the newest, and says when the team’s own version would be replaced', async () => {
-  const { organiser, own, caller, ids, draft } = await publishAndTakeOver();
-  for (const itinerary of [ONE_WEEK_LATER, TWO_WEEKS_LATER]) {
-    const itineraryNumber = (await draft(itinerary))?.itineraryNumber ?? 0;
-    await organiser.bulletin.issue({ ...own, itineraryNumber, note: '' });
-  }
+  const { organiser, own, caller, ids, issue } = await publishAndTakeOver(house);
+  for (const itinerary of [ONE_WEEK_LATER, TWO_WEEKS_LATER]) await issue(itinerary);
   await caller.event.saveItinerary({ ...ids, itinerary: { ...ITINERARY, startIntervalSeconds: 120 } });
   expect(await caller.bulletin.open(ids)).toMatchObject({ number: 2, replacesOwnVersion: true });
   await expect(caller.bulletin.accept({ ...ids, number: 1 })).rejects.toThrow(/Bulletin 2 has come since/);
@@ -85,7 +55,7 @@ it('offers only the newest, and says when the team’s own version would be repl
 });
 
 it('refuses a draft that changes nothing and says nothing', async () => {
-  const { organiser, own, draft } = await publishAndTakeOver();
+  const { organiser, own, draft } = await publishAndTakeOver(house);
   const same = await draft(ITINERARY);
   const issue = { ...own, itineraryNumber: same?.itineraryNumber ?? 0, note: '' };
   await expect(organiser.bulletin.issue(issue)).rejects.toThrow(/changes nothing/);

@@ -7,6 +7,7 @@ import { Disclosure } from '@/components/disclosure';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
+import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
 import { serviceAddress, tyresAddress } from '../events/addresses';
@@ -62,6 +63,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
           </>
         }
       />
+      <BulletinNotice teamId={work.teamId} eventId={work.eventId} />
       <div className={styles.clock}>
         <VisitClock work={work} visit={visit} />
       </div>

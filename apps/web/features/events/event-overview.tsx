@@ -10,6 +10,7 @@ import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
+import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { PenaltySheet } from '../penalties/penalty-sheet';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
@@ -66,6 +67,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
           `Itinerary version ${event.itineraryNumber}`,
         ]}
       />
+      <BulletinNotice teamId={teamId} eventId={event.eventId} />
       <EventRoute event={event} services={services} now={now} />
       {entries.length === 0 ? (
         <EmptyState title="No car entered yet">

@@ -85,10 +85,13 @@ export async function findTakenOver(tx: TeamTx, eventId: string) {
   return { organiserId: row.organiserId, publishedEventId: row.publishedEventId, versions: row.versions };
 }
 
-/** The newest bulletin that any team can see of an event, with its itinerary. */
-export async function findNewestIssued(tx: TeamTx, organiserId: string, publishedEventId: string) {
+/** The newest bulletin with a number above `above` that any team can see of an event, with its itinerary. */
+export async function findNewestIssued(
+  tx: TeamTx,
+  { organiserId, publishedEventId, above }: { organiserId: string; publishedEventId: string; above: number },
+) {
   const row = await tx.db.bulletin.findFirst({
-    where: { organiserId, eventId: publishedEventId },
+    where: { organiserId, eventId: publishedEventId, number: { gt: above } },
     include: { version: { include: { event: { include: { organiser: true } } } } },
     orderBy: { number: 'desc' },
   });

@@ -86,10 +86,12 @@ export async function getOpenBulletin(
   now: number,
 ): Promise<OpenBulletin | null> {
   const event = maySeeEvent(tx.member, eventId) ? await findEvent(tx, eventId) : null;
-  const current = event && (await findItinerary(tx, eventId));
-  if (!event || !current) throw unknown();
+  if (!event) throw unknown();
+  // Asked for by every page of an event, so nothing large is read while nothing is open.
   const open = await findOpen(tx, eventId);
   if (!open) return null;
+  const current = await findItinerary(tx, eventId);
+  if (!current) throw unknown();
   const { newest, replacesOwnVersion } = open;
   const versions = { before: current.itinerary, after: newest.itinerary };
   const done = {
@@ -115,7 +117,7 @@ export async function acceptBulletin(tx: MemberTx, input: z.infer<typeof acceptB
   if (!taken) throw unknown();
   const accepted = taken.versions.find((version) => version.bulletinNumber === number);
   if (accepted) return { itineraryNumber: accepted.number };
-  const newest = await findNewestIssued(tx, taken.organiserId, taken.publishedEventId);
+  const newest = await findNewestIssued(tx, { ...taken, above: 0 });
   if (!newest || newest.issued.number < number) throw unknown();
   if (newest.issued.number > number) {
     throw new AppError('conflict', `Bulletin ${newest.issued.number} has come since. Read that one instead.`);
@@ -131,10 +133,10 @@ export async function acceptBulletin(tx: MemberTx, input: z.infer<typeof acceptB
 
 async function findOpen(tx: MemberTx, eventId: string) {
   const taken = await findTakenOver(tx, eventId);
-  const newest = taken && (await findNewestIssued(tx, taken.organiserId, taken.publishedEventId));
-  if (!taken || !newest) return null;
-  const used = Math.max(0, ...taken.versions.map((version) => version.bulletinNumber ?? 0));
-  if (newest.issued.number <= used) return null;
+  if (!taken) return null;
+  const above = Math.max(0, ...taken.versions.map((version) => version.bulletinNumber ?? 0));
+  const newest = await findNewestIssued(tx, { ...taken, above });
+  if (!newest) return null;
   return { newest, replacesOwnVersion: taken.versions[0]?.bulletinNumber === null };
 }
 

@@ -22,7 +22,7 @@ export async function createOrganiserRows(
 export async function listOwnEvents(tx: OrganiserTx) {
   const rows = await tx.db.publishedEvent.findMany({
     where: { organiserId: tx.organiserId },
-    include: { itineraries: { orderBy: { number: 'desc' } } },
+    include: { itineraries: { include: { bulletin: true }, orderBy: { number: 'desc' } } },
     orderBy: { startsOn: 'desc' },
   });
   return rows.map(({ id, name, timeZone, startsOn, publishedAt, itineraries: [newest, ...earlier] }) => ({
@@ -32,6 +32,8 @@ export async function listOwnEvents(tx: OrganiserTx) {
     startsOn: startsOn.toISOString().slice(0, 10),
     publishedAt: publishedAt?.getTime() ?? null,
     versions: newest ? 1 + earlier.length : 0,
+    bulletinNumber: [newest, ...earlier].find((version) => version?.bulletin)?.bulletin?.number ?? null,
+    hasDraft: publishedAt !== null && newest !== undefined && newest.bulletin === null,
     itineraryText: newest ? toItineraryText(newest.source) : null,
   }));
 }
