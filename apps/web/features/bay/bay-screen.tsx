@@ -63,11 +63,11 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
           </>
         }
       />
-      <BulletinNotice teamId={work.teamId} eventId={work.eventId} />
       <div className={styles.clock}>
         <VisitClock work={work} visit={visit} />
       </div>
       <ControlSheet work={work} visit={visit} by={by} />
+      <BulletinNotice teamId={work.teamId} eventId={work.eventId} />
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <CarSafeCaution />
       <div className={styles.raise}>
