@@ -129,6 +129,18 @@ export const FIXTURES: Variant[] = [
   variant('bulletin.issue', 'organiser', ({ organiser }) => issueOf(organiser)),
   variant('bulletin.open', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
   variant('bulletin.accept', 'manager', openBulletinOf),
+  variant('startList.list', 'organiser', ({ organiser: { organiserId, publishedEventId } }) => ({
+    organiserId,
+    publishedEventId,
+  })),
+  variant('startList.save', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
+    organiserId,
+    publishedEventId: draftId,
+    section: 2,
+    source: '7 1',
+  })),
+  variant('startList.open', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
+  variant('startList.take', 'manager', listedEntryOf),
   variant('organiser.publish', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
     organiserId,
     publishedEventId: draftId,
@@ -166,6 +178,15 @@ async function openBulletinOf({ owner, teamId, organiser }: World) {
   const { eventId } = await owner.caller.event.takeOver({ teamId, organiserId, publishedEventId });
   const { number } = await organiser.caller.bulletin.issue(await issueOf(organiser));
   return { teamId, eventId, number };
+}
+
+/** A car in the published event as the team's own, elsewhere than the organiser's list says. */
+async function listedEntryOf({ owner, teamId, carId, organiser }: World) {
+  const { organiserId, publishedEventId } = organiser;
+  const { eventId } = await owner.caller.event.takeOver({ teamId, organiserId, publishedEventId });
+  const place = { carNumber: '7', startPosition: 7, people: 2 };
+  const { entryId } = await owner.caller.event.enter({ teamId, eventId, carId, ...place });
+  return { teamId, entryId };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {

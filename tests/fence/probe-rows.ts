@@ -52,5 +52,6 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   organiser_membership: probe('user_id', () => ({ id: randomUUID(), user_id: randomUUID() })),
   published_event: probe('name'),
   bulletin: probe(null, () => ({ id: randomUUID(), number: HIGH, itinerary_number: UNISSUED })),
+  start_list: probe(null, () => ({ id: randomUUID(), number: HIGH })),
   published_itinerary: probe(null, () => ({ id: randomUUID(), number: HIGH })),
 };

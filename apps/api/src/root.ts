@@ -5,6 +5,7 @@ import { eventRouter } from './features/event/router';
 import { inviteRouter } from './features/invite/router';
 import { organiserRouter } from './features/organiser/router';
 import { peopleRouter } from './features/people/router';
+import { startListRouter } from './features/start-list/router';
 import { teamRouter } from './features/team/router';
 import { workRouter } from './features/work/router';
 import { createCaller, router } from './trpc';
@@ -19,6 +20,7 @@ export const appRouter = router({
   work: workRouter,
   organiser: organiserRouter,
   bulletin: bulletinRouter,
+  startList: startListRouter,
 });
 
 /** Clients import this type and nothing else. */

@@ -13,6 +13,7 @@ import { api } from '@/lib/api';
 import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { PenaltySheet } from '../penalties/penalty-sheet';
+import { ListedPlaces } from '../start-list/listed-places';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { carsAddress, endAddress } from './addresses';
 import { ClockSheet } from './clock-sheet';
@@ -20,6 +21,7 @@ import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
 import { EventPage } from './event-page';
 import { EventRoute } from './event-route';
+import { startInWords } from './later-sections';
 import { LoadTrouble } from './trouble';
 import { useEventClock } from './use-event-clock';
 import { useTeam } from './use-team';
@@ -68,6 +70,15 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
         ]}
       />
       <BulletinNotice teamId={teamId} eventId={event.eventId} />
+      <ListedPlaces
+        teamId={teamId}
+        eventId={event.eventId}
+        mayManage={mayManage}
+        startOf={(entryId) => {
+          const entry = entries.find((one) => one.entryId === entryId);
+          return entry && startInWords(itinerary, entry).replace(/^S/, 's');
+        }}
+      />
       <EventRoute event={event} services={services} now={now} />
       {entries.length === 0 ? (
         <EmptyState title="No car entered yet">

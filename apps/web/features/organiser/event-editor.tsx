@@ -10,6 +10,7 @@ import { BulletinDesk } from '../bulletins/bulletin-desk';
 import { ItineraryEditor } from '../itinerary/itinerary-editor';
 import { itineraryToForm } from '../itinerary/itinerary-form';
 import { useNewItinerary } from '../itinerary/use-new-itinerary';
+import { StartListSheet } from '../start-list/start-list-sheet';
 import { organiserAddress } from './organiser-addresses';
 import { type OrganiserEvent, saveWordsOf, standingInWords } from './organiser-event';
 
@@ -71,6 +72,9 @@ export function EventEditor({ organiserId, organiserName, event }: EventEditorPr
             return answer;
           }}
         />
+      )}
+      {publishedEventId === null ? null : (
+        <StartListSheet {...{ organiserId, publishedEventId, isPublished }} />
       )}
     </>
   );
