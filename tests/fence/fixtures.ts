@@ -122,6 +122,25 @@ export const FIXTURES: Variant[] = [
     special: 'a new one',
   }),
   variant('organiser.saveEvent', 'organiser', eventOf, { special: 'an old one' }),
+  variant('bulletin.list', 'organiser', ({ organiser: { organiserId, publishedEventId } }) => ({
+    organiserId,
+    publishedEventId,
+  })),
+  variant('bulletin.issue', 'organiser', ({ organiser }) => issueOf(organiser)),
+  variant('bulletin.open', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
+  variant('bulletin.accept', 'manager', openBulletinOf),
+  variant('startList.list', 'organiser', ({ organiser: { organiserId, publishedEventId } }) => ({
+    organiserId,
+    publishedEventId,
+  })),
+  variant('startList.save', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
+    organiserId,
+    publishedEventId: draftId,
+    section: 2,
+    source: '7 1',
+  })),
+  variant('startList.open', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
+  variant('startList.take', 'manager', listedEntryOf),
   variant('organiser.publish', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
     organiserId,
     publishedEventId: draftId,
@@ -141,6 +160,33 @@ function tableOf({ teamId, carId }: World) {
   const text =
     'Name,Place,Every,Minutes\nWheel nuts,all four corners,every service,3\nNew card,boot,2 days,5\n';
   return { teamId, carId, text };
+}
+
+/** A world may be asked more than once, so the draft is a new one each time. */
+async function issueOf({ caller, organiserId, publishedEventId }: World['organiser']) {
+  const draft = { organiserId, publishedEventId, name: 'Event', itinerary: CHANGED_ITINERARY };
+  await caller.organiser.saveEvent(draft);
+  const itineraryNumber = (await caller.bulletin.list({ organiserId, publishedEventId })).draft
+    ?.itineraryNumber;
+  if (!itineraryNumber) throw new Error('The version that was just saved is no draft.');
+  return { organiserId, publishedEventId, itineraryNumber, note: 'Another day' };
+}
+
+/** The published event as the team's own, with a bulletin issued since. */
+async function openBulletinOf({ owner, teamId, organiser }: World) {
+  const { organiserId, publishedEventId } = organiser;
+  const { eventId } = await owner.caller.event.takeOver({ teamId, organiserId, publishedEventId });
+  const { number } = await organiser.caller.bulletin.issue(await issueOf(organiser));
+  return { teamId, eventId, number };
+}
+
+/** A car in the published event as the team's own, elsewhere than the organiser's list says. */
+async function listedEntryOf({ owner, teamId, carId, organiser }: World) {
+  const { organiserId, publishedEventId } = organiser;
+  const { eventId } = await owner.caller.event.takeOver({ teamId, organiserId, publishedEventId });
+  const place = { carNumber: '7', startPosition: 7, people: 2 };
+  const { entryId } = await owner.caller.event.enter({ teamId, eventId, carId, ...place });
+  return { teamId, entryId };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {

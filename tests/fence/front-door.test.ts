@@ -34,6 +34,7 @@ beforeAll(async () => {
   await rename('organiser_membership', world.organiser.userId);
   const caller = house.callAs(account.userId);
   world.owner = { ...world.owner, caller };
+  world.organiser = { ...world.organiser, caller };
   inputOf = inputsOf(world);
 });
 afterAll(async () => {

@@ -20,6 +20,8 @@ export interface TableProbe {
 }
 
 const HIGH = 9_999;
+/** The version of the published event that has no bulletin yet. */
+const UNISSUED = 2;
 const byId = () => ({ id: randomUUID() });
 
 function probe(changes: string | null, fresh: TableProbe['fresh'] = byId, mayDelete = false): TableProbe {
@@ -49,5 +51,7 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   organiser: probe('name', () => ({ organiser_id: randomUUID() })),
   organiser_membership: probe('user_id', () => ({ id: randomUUID(), user_id: randomUUID() })),
   published_event: probe('name'),
+  bulletin: probe(null, () => ({ id: randomUUID(), number: HIGH, itinerary_number: UNISSUED })),
+  start_list: probe(null, () => ({ id: randomUUID(), number: HIGH })),
   published_itinerary: probe(null, () => ({ id: randomUUID(), number: HIGH })),
 };

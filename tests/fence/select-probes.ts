@@ -35,6 +35,12 @@ export const SELECT_PROBES: Record<
   published_event: (app, { mine, others }) =>
     sees(app, 'published_event', 'id', { user: 'a stranger' }, publishedOf(mine, others)),
 
+  bulletin: (app, { mine, others }) =>
+    sees(app, 'bulletin', 'event_id', { user: 'a stranger' }, publishedOf(mine, others)),
+
+  start_list: (app, { mine, others }) =>
+    sees(app, 'start_list', 'event_id', { user: 'a stranger' }, publishedOf(mine, others)),
+
   published_itinerary: (app, { mine, others }) =>
     sees(app, 'published_itinerary', 'event_id', { user: 'a stranger' }, publishedOf(mine, others)),
 };

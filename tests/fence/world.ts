@@ -134,6 +134,13 @@ async function foundOrganiser(house: House): Promise<World['organiser']> {
   if (!published.ok || !draft.ok) throw new Error('The fixture itinerary has a problem.');
   const { publishedEventId } = published;
   await account.caller.organiser.publish({ organiserId, publishedEventId });
+  for (const id of [publishedEventId, draft.publishedEventId]) {
+    const list = { section: 1, source: 'Car Position\n7 3' };
+    await account.caller.startList.save({ organiserId, publishedEventId: id, ...list });
+  }
+  // Of a published event, too, what is not issued is nobody else's business.
+  const later = { ...ITINERARY, startsOn: '2026-06-27' };
+  await account.caller.organiser.saveEvent({ ...event, publishedEventId, itinerary: later });
   return { ...account, organiserId, publishedEventId, draftId: draft.publishedEventId };
 }
 

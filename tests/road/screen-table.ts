@@ -5,6 +5,8 @@ export interface ScreenIds {
   entry: string;
   car: string;
   organiser: string;
+  /** Of the organiser, with a draft that waits. */
+  published: string;
   emptyTeam: string;
   emptyEvent: string;
   emptyCar: string;
@@ -14,7 +16,7 @@ export interface ScreenIds {
 type Who = 'nobody' | 'member' | 'newcomer' | 'organiser' | 'newOrganiser';
 
 export interface ScreenState {
-  state: 'full' | 'empty' | 'error' | 'table';
+  state: 'full' | 'empty' | 'error' | 'table' | 'draft';
   who: Who;
   /** What follows the route. */
   query: string;
@@ -87,6 +89,11 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       gone(),
     ],
     '/event/itinerary/': [full(at({ team: ids.team, event: ids.event }), /Otter Moss/), gone()],
+    '/event/bulletin/': [
+      full(at({ team: ids.team, event: ids.event }), /Accept bulletin 1/),
+      empty(at(emptyEvent), /No bulletin waits/),
+      gone(),
+    ],
     '/event/sheet/': [full(at(service), /Before anyone goes under/), gone()],
     '/event/sheet/record/': [full(at(service), /Nothing filled in yet/), gone()],
     '/event/end/': [
@@ -109,6 +116,10 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
     ],
     '/organiser/': [
       full(at({ organiser: ids.organiser }), /Larchwater Stages/, 'organiser'),
+      {
+        ...full(at({ organiser: ids.organiser, event: ids.published }), /Bulletin 2 is a draft/, 'organiser'),
+        state: 'draft',
+      },
       empty(at({ organiser: ids.emptyOrganiser }), /event/i, 'newOrganiser'),
       { ...gone(), query: at({ organiser: NOBODYS }) },
     ],

@@ -35,6 +35,7 @@ async function furnish({ demo, events, cookieOf }: DemoWorld) {
   const replica = await member.event.get({ teamId: birch.teamId, eventId: event });
   const entry = replica.entries[0];
   if (!entry) throw new Error('The demo team has entered no car.');
+  const published = await issueBulletin(demo.organiser);
   const newcomer = await house.signUp('New Founder');
   const caller = house.callAs(newcomer.userId);
   const { teamId } = await caller.team.create({ name: 'New Team', personName: 'New Founder' });
@@ -56,6 +57,7 @@ async function furnish({ demo, events, cookieOf }: DemoWorld) {
       entry: entry.entryId,
       car: entry.car.carId,
       organiser: demo.organiser.organiserId,
+      published,
       emptyTeam: teamId,
       emptyEvent: created.eventId,
       emptyCar: carId,
@@ -69,6 +71,30 @@ async function furnish({ demo, events, cookieOf }: DemoWorld) {
       newOrganiser: newOrganiser.cookie,
     },
   };
+}
+
+/** The demo's organiser issues a bulletin that no team has accepted, and drafts another one. */
+async function issueBulletin({ userId, organiserId }: { userId: string; organiserId: string }) {
+  const organiser = house.callAs(userId);
+  const [event] = await organiser.organiser.events({ organiserId });
+  if (!event?.itineraryText) throw new Error('The demo has no published event.');
+  const { publishedEventId, name, itineraryText } = event;
+  const own = { organiserId, publishedEventId };
+  const draft = async (startIntervalSeconds: number) => {
+    await organiser.organiser.saveEvent({
+      ...own,
+      name,
+      itinerary: { ...itineraryText, startIntervalSeconds },
+    });
+    return (await organiser.bulletin.list(own)).draft?.itineraryNumber ?? 0;
+  };
+  await organiser.bulletin.issue({
+    ...own,
+    itineraryNumber: await draft(120),
+    note: 'Dust hangs: wider gaps.',
+  });
+  await draft(90);
+  return publishedEventId;
 }
 
 /** The routes of the build, from its own files. */

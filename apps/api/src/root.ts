@@ -1,9 +1,11 @@
+import { bulletinRouter } from './features/bulletin/router';
 import { carRouter } from './features/car/router';
 import { cardRouter } from './features/card/router';
 import { eventRouter } from './features/event/router';
 import { inviteRouter } from './features/invite/router';
 import { organiserRouter } from './features/organiser/router';
 import { peopleRouter } from './features/people/router';
+import { startListRouter } from './features/start-list/router';
 import { teamRouter } from './features/team/router';
 import { workRouter } from './features/work/router';
 import { createCaller, router } from './trpc';
@@ -17,6 +19,8 @@ export const appRouter = router({
   event: eventRouter,
   work: workRouter,
   organiser: organiserRouter,
+  bulletin: bulletinRouter,
+  startList: startListRouter,
 });
 
 /** Clients import this type and nothing else. */

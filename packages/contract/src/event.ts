@@ -215,7 +215,7 @@ export const getEventInput = z.object({ teamId, eventId });
  * Raise it whenever `EventReplica`, or anything in it, gains or changes a field: a phone keeps replicas from before, and
  * drops those of another version instead of drawing what it cannot read.
  */
-export const REPLICA_VERSION = 2;
+export const REPLICA_VERSION = 3;
 
 /** All of one event that a phone needs to go on alone: everything but the log, which is pulled by seq. */
 export interface EventReplica {

@@ -1,5 +1,6 @@
 import './without-eval';
 
+export * from './bulletin';
 export * from './car';
 export * from './card';
 export * from './event';
@@ -8,6 +9,7 @@ export * from './invite';
 export * from './organiser';
 export * from './outcome';
 export * from './people';
+export * from './start-list';
 export * from './team';
 export * from './words';
 export * from './work';

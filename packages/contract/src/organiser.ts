@@ -15,6 +15,10 @@ export const listOrganiserEventsOutput = z.array(
     startsOn: z.string(),
     publishedAt: z.number().nullable(),
     versions: z.number(),
+    /** Of the newest one issued; 0 is the publication itself, null before it. */
+    bulletinNumber: z.number().nullable(),
+    /** A version that teams do not see yet, since it was not issued. */
+    hasDraft: z.boolean(),
     itineraryText: itineraryText.nullable(),
   }),
 );

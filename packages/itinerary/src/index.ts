@@ -81,6 +81,8 @@ export { segmentsBetween } from './route-segments';
 // Services
 export { sameItinerary } from './same-itinerary';
 export { servicesOf } from './services-of';
+export type { SavedStartList } from './start-list/places-of-car';
+export { newestStartLists, placesOfCar } from './start-list/places-of-car';
 export { readStartList } from './start-list/read-start-list';
 export type { ReadStartList, Starter } from './start-list/start-list';
 export type { ColumnKey } from './table-columns';

@@ -7,6 +7,7 @@ import { Disclosure } from '@/components/disclosure';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
+import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
 import { WayHere, WayHome } from '../control/way-sheets';
@@ -74,6 +75,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       <ControlSheet work={work} visit={visit} by={by} />
       {isIn ? null : wayHere}
       {times.recordedOut ? <WayHome work={work} visit={visit} by={by} /> : null}
+      <BulletinNotice teamId={work.teamId} eventId={work.eventId} />
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <CarSafeCaution />
       <div className={styles.raise}>

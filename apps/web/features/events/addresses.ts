@@ -18,6 +18,8 @@ export const teamAddress = (team: string) => address('home', { team });
 export const newEventAddress = (team: string) => address('event/new', { team });
 export const eventAddress = (team: string, event: string) => address('event', { team, event });
 export const itineraryAddress = (team: string, event: string) => address('event/itinerary', { team, event });
+/** What the organiser has issued and the team has not accepted. */
+export const bulletinAddress = (team: string, event: string) => address('event/bulletin', { team, event });
 export const logAddress = (team: string, event: string) => address('log', { team, event });
 export const peopleAddress = (team: string) => address('people', { team });
 

@@ -10,8 +10,10 @@ import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
+import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { PenaltySheet } from '../penalties/penalty-sheet';
+import { ListedPlaces } from '../start-list/listed-places';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { useEventWork } from '../work/use-event-work';
 import { carsAddress, endAddress } from './addresses';
@@ -20,6 +22,7 @@ import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
 import { EventPage } from './event-page';
 import { EventRoute } from './event-route';
+import { startInWords } from './later-sections';
 import { LoadTrouble } from './trouble';
 import { useEventClock } from './use-event-clock';
 import { useTeam } from './use-team';
@@ -68,6 +71,16 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
           `Official time ${now === null ? '––:––' : formatClock(now, itinerary.timeZone)}`,
           `Itinerary version ${event.itineraryNumber}`,
         ]}
+      />
+      <BulletinNotice teamId={teamId} eventId={event.eventId} />
+      <ListedPlaces
+        teamId={teamId}
+        eventId={event.eventId}
+        mayManage={mayManage}
+        startOf={(entryId) => {
+          const entry = entries.find((one) => one.entryId === entryId);
+          return entry && startInWords(itinerary, entry).replace(/^S/, 's');
+        }}
       />
       <EventRoute {...{ event, services, state, now }} />
       {entries.length === 0 ? (

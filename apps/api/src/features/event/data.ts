@@ -125,10 +125,10 @@ export async function findItinerary(tx: TeamTx, eventId: string): Promise<Itiner
 
 export async function createVersionRow(
   tx: TeamTx,
-  version: ItineraryVersion & { id: string; eventId: string; savedBy: string },
+  version: ItineraryVersion & { id: string; eventId: string; savedBy: string; bulletinNumber?: number },
   now: number,
 ): Promise<void> {
-  const { id, eventId, number, text, itinerary, savedBy } = version;
+  const { id, eventId, number, text, itinerary, savedBy, bulletinNumber } = version;
   await tx.db.itineraryVersion.create({
     data: {
       teamId: tx.teamId,
@@ -139,6 +139,7 @@ export async function createVersionRow(
       itinerary: itinerary as object,
       savedBy,
       savedAt: toDate(now),
+      bulletinNumber: bulletinNumber ?? null,
     },
   });
 }
@@ -239,16 +240,24 @@ export async function listPublished(tx: UserTx) {
   }));
 }
 
-/** A published event with its newest itinerary, or null when it is not published (or does not exist). */
+/** A published event with its newest issued itinerary, or null when it is not published (or does not exist). */
 export async function findPublished(tx: TeamTx, organiserId: string, publishedEventId: string) {
   const row = await tx.db.publishedEvent.findFirst({
     where: { organiserId, id: publishedEventId, publishedAt: { not: null } },
-    include: { itineraries: { orderBy: { number: 'desc' }, take: 1 } },
+    include: {
+      itineraries: {
+        where: { bulletin: { isNot: null } },
+        include: { bulletin: true },
+        orderBy: { number: 'desc' },
+        take: 1,
+      },
+    },
   });
   const newest = row?.itineraries[0];
-  if (!row || !newest) return null;
+  if (!row || !newest?.bulletin) return null;
   return {
     name: row.name,
+    bulletinNumber: newest.bulletin.number,
     text: toItineraryText(newest.source),
     itinerary: newest.itinerary as unknown as Itinerary,
   };

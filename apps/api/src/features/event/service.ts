@@ -59,7 +59,7 @@ interface EventToSave {
   name: string;
   text: ItineraryText;
   itinerary: Itinerary;
-  from?: { organiserId: string; publishedEventId: string };
+  from?: { organiserId: string; publishedEventId: string; bulletinNumber: number };
 }
 
 /** For callers that have proved the right already. The event, its log and the first version of its itinerary. */
@@ -78,7 +78,15 @@ export async function saveNewEvent(
   );
   await createVersionRow(
     tx,
-    { id: randomUUID(), eventId, number: 1, text, itinerary, savedBy: personId },
+    {
+      id: randomUUID(),
+      eventId,
+      number: 1,
+      text,
+      itinerary,
+      savedBy: personId,
+      ...(from ? { bulletinNumber: from.bulletinNumber } : {}),
+    },
     now,
   );
   return eventId;
@@ -153,7 +161,8 @@ export async function takeOverEvent(tx: MemberTx, input: z.infer<typeof takeOver
   const { organiserId, publishedEventId } = input;
   const published = await findPublished(tx, organiserId, publishedEventId);
   if (!published) throw unknown();
-  const event = { ...published, from: { organiserId, publishedEventId } };
+  const { bulletinNumber, ...rest } = published;
+  const event = { ...rest, from: { organiserId, publishedEventId, bulletinNumber } };
   return { eventId: await saveNewEvent(tx, event, { personId: tx.member.personId, now }) };
 }
 

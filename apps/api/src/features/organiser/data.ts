@@ -22,7 +22,7 @@ export async function createOrganiserRows(
 export async function listOwnEvents(tx: OrganiserTx) {
   const rows = await tx.db.publishedEvent.findMany({
     where: { organiserId: tx.organiserId },
-    include: { itineraries: { orderBy: { number: 'desc' } } },
+    include: { itineraries: { include: { bulletin: true }, orderBy: { number: 'desc' } } },
     orderBy: { startsOn: 'desc' },
   });
   return rows.map(({ id, name, timeZone, startsOn, publishedAt, itineraries: [newest, ...earlier] }) => ({
@@ -32,17 +32,27 @@ export async function listOwnEvents(tx: OrganiserTx) {
     startsOn: startsOn.toISOString().slice(0, 10),
     publishedAt: publishedAt?.getTime() ?? null,
     versions: newest ? 1 + earlier.length : 0,
+    bulletinNumber: [newest, ...earlier].find((version) => version?.bulletin)?.bulletin?.number ?? null,
+    hasDraft: publishedAt !== null && newest !== undefined && newest.bulletin === null,
     itineraryText: newest ? toItineraryText(newest.source) : null,
   }));
 }
 
-/** The number of the newest version of one of the organiser's own events, or null when it has no such event. */
-export async function findNewestNumber(tx: OrganiserTx, publishedEventId: string): Promise<number | null> {
+/** The newest version of one of the organiser's own events; null when it has no such event. */
+export interface NewestVersion {
+  number: number;
+  /** As every team sees them; null before the publication. */
+  publishedDates: { timeZone: string; startsOn: string } | null;
+}
+
+export async function findNewest(tx: OrganiserTx, publishedEventId: string): Promise<NewestVersion | null> {
   const row = await tx.db.publishedEvent.findUnique({
     where: { organiserId_id: { organiserId: tx.organiserId, id: publishedEventId } },
     include: { itineraries: { orderBy: { number: 'desc' }, take: 1 } },
   });
-  return row && (row.itineraries[0]?.number ?? 0);
+  if (!row) return null;
+  const dates = { timeZone: row.timeZone, startsOn: row.startsOn.toISOString().slice(0, 10) };
+  return { number: row.itineraries[0]?.number ?? 0, publishedDates: row.publishedAt ? dates : null };
 }
 
 export async function writeEventRow(

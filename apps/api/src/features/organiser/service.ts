@@ -3,12 +3,13 @@ import type { saveOrganiserEventInput } from '@halfshaft/contract';
 import type { OrganiserTx, Store } from '@halfshaft/store';
 import type { z } from 'zod';
 import { unknown } from '../../errors';
+import { createBulletinRow } from '../bulletin/data';
 import { readItineraryText } from '../event/service';
 import {
   asNewOrganiser,
   createItineraryRow,
   createOrganiserRows,
-  findNewestNumber,
+  findNewest,
   listOwnEvents,
   publishRow,
   writeEventRow,
@@ -27,24 +28,28 @@ export function createOrganiser(
   });
 }
 
-/** A new event, or a new version of one. Nobody else sees it before it is published. */
+/**
+ * A new event, or a new version of one. Nobody else sees it before it is published, and of an event that is published
+ * already before the version is issued as a bulletin.
+ */
 export async function saveOwnEvent(
   tx: OrganiserTx,
   input: z.infer<typeof saveOrganiserEventInput>,
   now: number,
 ) {
-  const newest = input.publishedEventId ? await findNewestNumber(tx, input.publishedEventId) : 0;
-  if (newest === null) throw unknown();
+  const known = input.publishedEventId ? await findNewest(tx, input.publishedEventId) : null;
+  if (input.publishedEventId && !known) throw unknown();
   const read = readItineraryText(input.itinerary);
   if (!read.ok) return read;
   const publishedEventId = input.publishedEventId ?? randomUUID();
-  const { timeZone, startsOn } = input.itinerary;
+  // The days that teams see stay those of what was issued.
+  const { timeZone, startsOn } = known?.publishedDates ?? input.itinerary;
   await writeEventRow(tx, { publishedEventId, name: input.name, timeZone, startsOn }, now);
   const { itinerary, warnings } = read;
   const version = {
     id: randomUUID(),
     publishedEventId,
-    number: newest + 1,
+    number: (known?.number ?? 0) + 1,
     text: input.itinerary,
     itinerary,
   };
@@ -54,6 +59,11 @@ export async function saveOwnEvent(
 
 /** From now on every signed-in team can take it over. */
 export async function publishOwnEvent(tx: OrganiserTx, publishedEventId: string, now: number): Promise<void> {
-  if ((await findNewestNumber(tx, publishedEventId)) === null) throw unknown();
+  const newest = await findNewest(tx, publishedEventId);
+  if (!newest) throw unknown();
+  if (newest.publishedDates) return;
+  const { number: itineraryNumber } = newest;
+  const first = { id: randomUUID(), publishedEventId, number: 0, itineraryNumber, note: '' };
+  await createBulletinRow(tx, first, now);
   await publishRow(tx, publishedEventId, now);
 }

@@ -1,0 +1,167 @@
+import { resolve } from 'node:path';
+import { dueAt, formatClock } from '@halfshaft/itinerary';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expectAccessible, openPage } from '../browser/chromium';
+import { publishAndTakeOver, type Table } from '../support/bulletin';
+import { ITINERARY, joinTeam } from '../support/event';
+import { type House, openHouse } from '../support/house';
+
+const OUT = resolve(import.meta.dirname, '../../apps/web/out');
+const PHONE = { width: 360, height: 740 };
+const DESK = { width: 1440, height: 900 };
+const SIZES = [PHONE, DESK];
+const SCHEMES = ['light', 'dark'] as const;
+const BEFORE_START = Date.parse('2026-06-13T05:00:00Z');
+const NOTE = 'Timber lorries on Long Rigg. Questions to the clerk of the course.';
+
+let house: House;
+beforeAll(async () => {
+  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house.clock.set(BEFORE_START);
+});
+afterAll(() => house.close());
+
+/** Service B has 12 minutes more and SS5 is cancelled; what follows is 12 and then 9 minutes later. */
+function amended(): Table {
+  const rows: [string, string][] = [
+    ['TC4B\tService out\t\t\t\t0:20\t11:53', 'TC4B\tService out\t\t\t\t0:32\t12:05'],
+    ['24.30\t24.30\t0:36\t12:29', '24.30\t24.30\t0:36\t12:41'],
+    ['SS5\tLong Rigg (I)\t16.90\t\t16.90\t\t12:32\n', ''],
+    ['12.40\t29.30\t0:38\t13:10', '12.40\t12.40\t0:38\t13:19'],
+    ['0:10\t13:20', '0:10\t13:29'],
+    ['0:35\t13:55', '0:35\t14:04'],
+    ['9.30\t\t9.30\t\t13:58', '9.30\t\t9.30\t\t14:07'],
+    ['0:52\t14:50', '0:52\t14:59'],
+    ['0:20\t15:10', '0:20\t15:19'],
+    ['0:45\t15:55', '0:45\t16:04'],
+  ];
+  const source = rows.reduce((text, [before, after]) => {
+    expect(text).toContain(before);
+    return text.replace(before, after);
+  }, ITINERARY.source);
+  return { ...ITINERARY, source };
+}
+
+it('goes from the organiser’s desk to the team’s service', async () => {
+  const { organiserCookie, own, team, caller, ids, entryId } = await publishAndTakeOver(house);
+  const desk = (await openPage({ ...DESK, baseUrl: house.url, cookie: organiserCookie })).page;
+  const event = { organiser: own.organiserId, event: own.publishedEventId };
+  await desk.goto(`/organiser/?${new URLSearchParams(event)}`);
+  await desk.getByText('it stays a draft that only you see', { exact: false }).waitFor();
+  await desk.getByRole('heading', { name: 'The itinerary as published' }).waitFor();
+  await desk.getByLabel('Itinerary', { exact: true }).fill(amended().source);
+  await desk.getByRole('button', { name: 'Save as the draft of bulletin 1' }).click();
+  await desk.getByRole('heading', { name: 'Bulletin 1 is a draft' }).waitFor();
+  await desk.getByText('SS5 Long Rigg (I) is cancelled: 16.90 km of stage less.').waitFor();
+  await desk.getByText('gains 12 min: 32 min instead of 20 min.', { exact: false }).waitFor();
+  expect(await caller.bulletin.open(ids)).toBeNull();
+
+  await desk.getByLabel('Note to the teams').fill('x'.repeat(501));
+  await desk.getByRole('button', { name: 'Issue bulletin 1' }).click();
+  await desk.getByText('The note is longer than 500 characters. Shorten it.').waitFor();
+  await desk.getByLabel('Note to the teams').fill(NOTE);
+  for (const size of SIZES) {
+    await desk.setViewportSize(size);
+    for (const colorScheme of SCHEMES) {
+      await desk.emulateMedia({ colorScheme });
+      await expectAccessible(desk, `bulletin-draft-${size.width}-${colorScheme}`);
+    }
+  }
+  await desk.getByRole('button', { name: 'Issue bulletin 1' }).click();
+  await desk.getByText('cannot be changed or taken back', { exact: false }).waitFor();
+  await expectAccessible(desk, 'bulletin-issue-dialog');
+  await desk.getByRole('button', { name: 'Issue it' }).click();
+  await desk.getByRole('heading', { name: 'Bulletin 1', exact: true }).waitFor();
+  await desk.getByText(NOTE).waitFor();
+  await desk.getByText('bulletin 1 issued', { exact: true }).waitFor();
+  await desk.getByRole('button', { name: 'Save as the draft of bulletin 2' }).waitFor();
+  await expectAccessible(desk, 'bulletin-issued');
+
+  const open = await caller.bulletin.open(ids);
+  const [car] = open?.cars ?? [];
+  expect(car?.jobs.length).toBeGreaterThan(0);
+  const sentences = [...(open?.changes ?? []), ...(car?.changes ?? []), ...(car?.jobs ?? [])];
+  const told = `It changes ${sentences.length} things for you.`;
+  const query = `?${new URLSearchParams({ team: ids.teamId, event: ids.eventId, car: entryId, at: 'B' })}`;
+
+  // A mechanic reads it from the bay, and is told whom to ask.
+  const mechanic = await joinTeam(house, team, 'Ida Fell');
+  const phone = (await openPage({ ...PHONE, baseUrl: house.url, cookie: mechanic.cookie })).page;
+  await phone.goto(`/bay/${query}`);
+  await phone.getByText(told, { exact: false }).waitFor();
+  await expectAccessible(phone, 'bulletin-bay');
+  await phone.getByRole('link', { name: 'Read bulletin 1' }).click();
+  await phone.getByText('A manager accepts it for the team: Team Founder.').waitFor();
+  for (const sentence of sentences) await phone.getByText(sentence, { exact: true }).first().waitFor();
+  await phone.getByText(NOTE).waitFor();
+  expect(await phone.getByRole('button', { name: 'Accept bulletin 1' }).count()).toBe(0);
+
+  // The manager accepts it, the second time with a connection.
+  const tolerated = [/ERR_INTERNET_DISCONNECTED/];
+  const { page, context } = await openPage({ ...PHONE, baseUrl: house.url, cookie: team.cookie, tolerated });
+  const planned = async () => {
+    const { itinerary } = await caller.event.get(ids);
+    const out = itinerary.points.findIndex((point) => point.id === 'TC4B');
+    return formatClock(dueAt(itinerary, out, 7), itinerary.timeZone);
+  };
+  expect(await planned()).toBe('11:59');
+  await page.goto(`/service/${query}`);
+  await page.getByRole('heading', { name: 'Service B · 20 min' }).waitFor();
+  await page.goto(`/event/${query}`);
+  await page.getByText(told, { exact: false }).waitFor();
+  await expectAccessible(page, 'bulletin-event');
+  await page.getByRole('link', { name: 'Read bulletin 1' }).click();
+  await page.getByRole('button', { name: 'Accept bulletin 1' }).waitFor();
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    for (const colorScheme of SCHEMES) {
+      await page.emulateMedia({ colorScheme });
+      await expectAccessible(page, `bulletin-team-${size.width}-${colorScheme}`);
+    }
+  }
+  await page.setViewportSize(PHONE);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await context.setOffline(true);
+  await page.getByRole('button', { name: 'Accept bulletin 1' }).click();
+  await page.getByText('The server cannot be reached.', { exact: false }).waitFor();
+  expect(await planned()).toBe('11:59');
+  await context.setOffline(false);
+  await page.getByRole('button', { name: 'Accept bulletin 1' }).click();
+  await page.getByText('It is version 2 of your itinerary now.', { exact: false }).waitFor();
+  await expectAccessible(page, 'bulletin-accepted');
+  expect(await planned()).toBe('12:11');
+
+  await page.getByRole('link', { name: 'See the itinerary' }).click();
+  await page.getByText('Version 2', { exact: true }).waitFor();
+  expect(await page.getByLabel('Itinerary', { exact: true }).inputValue()).toBe(amended().source);
+  await page.goto(`/event/${query}`);
+  await page.getByText('Itinerary version 2').waitFor();
+  expect(await page.getByText(told, { exact: false }).count()).toBe(0);
+  for (const path of ['service', 'bay', 'event/sheet']) {
+    await page.goto(`/${path}/${query}`);
+    await page.getByText('12:11', { exact: false }).first().waitFor();
+  }
+});
+
+it('warns a team that wrote its own version, and says when nothing waits', async () => {
+  const { team, caller, ids, issue } = await publishAndTakeOver(house);
+  const tolerated = [/409/];
+  const { page } = await openPage({ ...PHONE, baseUrl: house.url, cookie: team.cookie, tolerated });
+  const query = `?${new URLSearchParams({ team: ids.teamId, event: ids.eventId })}`;
+  await page.goto(`/event/bulletin/${query}`);
+  await page.getByText('No bulletin waits').waitFor();
+
+  await caller.event.saveItinerary({ ...ids, itinerary: { ...ITINERARY, startIntervalSeconds: 120 } });
+  await issue(amended());
+  await page.goto(`/event/bulletin/${query}`);
+  await page.getByText('Version 2 of the itinerary is your own.', { exact: false }).waitFor();
+  await page.getByText('cars start 1 min apart instead of 2 min', { exact: false }).first().waitFor();
+  await expectAccessible(page, 'bulletin-own-version');
+
+  // A newer one comes before the button is pressed: that one is to be read.
+  await issue({ ...amended(), startIntervalSeconds: 90 });
+  await page.getByRole('button', { name: 'Accept bulletin 1' }).click();
+  await page.getByText('Bulletin 2 has come since. Read that one instead.').waitFor();
+  await page.getByRole('button', { name: 'Accept bulletin 2' }).click();
+  await page.getByText('It is version 3 of your itinerary now.', { exact: false }).waitFor();
+});
