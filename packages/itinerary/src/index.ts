@@ -57,6 +57,8 @@ export { quickFormInWords } from './quick-form/quick-form-in-words';
 // Import of any shape, and mending it cell by cell
 export type { CellEdit } from './reading/edit-itinerary-cell';
 export { editItineraryCell } from './reading/edit-itinerary-cell';
+export type { RowEdit } from './reading/edit-itinerary-rows';
+export { dropItineraryRow, putItineraryRow } from './reading/edit-itinerary-rows';
 export { readItinerary } from './reading/read-itinerary';
 export type {
   ColumnMeaning,
