@@ -11,9 +11,10 @@ import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
 import { PlannedSheet } from '../conditions/planned-sheet';
+import { ThingsToCheck } from '../itinerary/things-to-check';
 import { PenaltySheet } from '../penalties/penalty-sheet';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
-import { carsAddress, endAddress } from './addresses';
+import { carsAddress, endAddress, itineraryAddress } from './addresses';
 import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
@@ -66,6 +67,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
           `Itinerary version ${event.itineraryNumber}`,
         ]}
       />
+      <ThingsToCheck text={event.itineraryText} href={itineraryAddress(teamId, event.eventId)} />
       <EventRoute event={event} services={services} now={now} />
       {entries.length === 0 ? (
         <EmptyState title="No car entered yet">
