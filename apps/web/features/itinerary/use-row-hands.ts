@@ -23,7 +23,7 @@ export interface RowHands {
   putBack: () => void;
 }
 
-type Landing = { at: 'row' | 'undo'; rowIndex: number; told: (name: string) => string };
+type Landing = { at: 'slip' | 'row' | 'undo'; rowIndex: number; told: (name: string) => string };
 
 /** Keeps the rows' tools. Once the changed text has been read again, the keyboard goes where the change was. */
 export function useRowHands(
@@ -73,7 +73,7 @@ export function useRowHands(
       const instead = work === 'anew';
       const told = (name: string) => (instead ? `${name}, is written anew.` : `${name}, is put in.`);
       setStop(at);
-      return go({ at: 'row', rowIndex: at, told }, () => mending.putRow({ rowIndex: at, cells, instead }));
+      return go({ at: 'slip', rowIndex: at, told }, () => mending.putRow({ rowIndex: at, cells, instead }));
     },
     drop: (rowIndex) => {
       const name = nameOf(rowIndex);
@@ -95,13 +95,17 @@ export function useRowHands(
   };
 }
 
-/** To what is wrong in the row, else to its number; to what takes the change back; else to the words on top. */
+const PLACES: Record<Landing['at'], (rowIndex: number) => string[]> = {
+  // What is wrong in a new row, before the row.
+  slip: (rowIndex) => [`[data-place^="${rowIndex}."][aria-invalid]`, `[data-row="${rowIndex}"]`],
+  row: (rowIndex) => [`[data-row="${rowIndex}"]`],
+  undo: () => ['[data-put-back]'],
+};
+
+/** To the first of its places that is there; else to the words on top. */
 function landOn(panel: HTMLElement | null, { at, rowIndex }: Landing): void {
-  const places =
-    at === 'undo'
-      ? ['[data-put-back]']
-      : [`[data-place^="${rowIndex}."][aria-invalid]`, `[data-row="${rowIndex}"]`];
-  const found = [...places, '[role="status"]'].map((one) => panel?.querySelector<HTMLElement>(one));
+  const places = [...PLACES[at](rowIndex), '[role="status"]'];
+  const found = places.map((one) => panel?.querySelector<HTMLElement>(one));
   found.find((one) => one)?.focus();
 }
 
