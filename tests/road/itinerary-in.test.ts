@@ -216,6 +216,25 @@ it('plans a service from loops without an account', async () => {
   await page.keyboard.press('Enter');
   await page.getByText('Service A').first().waitFor();
   expect(await page.getByLabel('Paste the itinerary').inputValue()).toContain('SS2\t');
-  await page.getByText(/More: first day/).click();
+  await page.getByText(/More: start position/).click();
   expect(await page.getByLabel('First day', { exact: true }).inputValue()).toBe('2026-07-04');
+});
+
+it('shows the times of a visitor’s own car, also where it starts again after a regroup', async () => {
+  const { page } = await openPage({ ...PHONE, baseUrl: house.url });
+  await page.goto('/try/');
+  await page.getByRole('button', { name: 'Use an example' }).click();
+  const paper = page.getByRole('article', { name: 'The sheet for Service A' });
+  await paper.getByText('start position 1', { exact: false }).waitFor();
+  expect(await paper.getByText(/^10:52$/).count()).toBe(1);
+  await page.getByText(/More: start position/).click();
+  await page.getByLabel('Start position of your car').fill('12');
+  await paper.getByText(/^11:03$/).waitFor();
+  const again = page.getByLabel(/^Starts again in Section 2 in position/);
+  await again.fill('4x');
+  await page.getByText('The start position must be a whole number from 1 to 300.').first().waitFor();
+  await again.fill('4');
+  await paper.getByText(/^10:55$/).waitFor();
+  await paper.getByText('start position 4', { exact: false }).waitFor();
+  await expectAccessible(page, 'try-positions-phone');
 });
