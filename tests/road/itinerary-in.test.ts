@@ -147,7 +147,7 @@ it('goes from cell to cell by Tab on a visitor’s phone, and can take it all ba
   await expect.poll(() => left.textContent()).toBe('2 left to mend, 1 remark.');
 });
 
-it('makes an event of two loops, and says that its times are an estimate', async () => {
+it('makes an event of two days in loops, and says that its times are an estimate', async () => {
   const { page, caller, teamId } = await openAsManager(PHONE);
   await page.goto(`/event/new/?team=${teamId}`);
   await page.getByLabel('Name of the event').fill('Ashcombe Hills');
@@ -155,18 +155,35 @@ it('makes an event of two loops, and says that its times are an estimate', async
   await page.getByLabel('Time zone of the event').selectOption('Europe/London');
   await page.getByText('No itinerary yet?').click();
   await page.getByText(/The times are an estimate: 50 km\/h/).waitFor();
+  const day = (number: number) => page.getByRole('group', { name: `Day ${number}` });
+  const loop = (number: number) => day(1).getByRole('group', { name: `Loop ${number}` });
+  expect(await day(1).locator('legend').first().textContent()).toBe('Day 1, Sat 13 Jun 2026');
   await page.getByLabel('First car out of the start').fill('08:30');
-  const loop = (number: number) => page.getByRole('group', { name: `Loop ${number}` });
   await loop(1).getByLabel('Stages, km').fill('12,4 8.1');
   // A field that is wrong says so, and nothing is written.
   await page.getByRole('button', { name: 'Write the itinerary' }).click();
   await loop(1).getByText('Write the km of road in the loop, from 0 to 500.').waitFor();
   expect(await page.getByLabel('Itinerary', { exact: true }).inputValue()).toBe('');
   await loop(1).getByLabel('Road of the whole loop').fill('60');
-  await page.getByRole('button', { name: 'Add a loop' }).click();
-  await page.getByRole('button', { name: 'Add a loop' }).click();
+  await page.getByRole('button', { name: 'Repeat loop 1' }).click();
+  await page.getByRole('button', { name: 'Another loop' }).click();
   await page.getByRole('button', { name: 'Remove loop 3' }).click();
-  await loop(2).getByLabel('Service that ends it').fill('0');
+  await loop(2).getByLabel('At its end').selectOption('Remote service');
+  await loop(2).getByLabel('Time for it').fill('15');
+  await loop(2).getByText('More:').click();
+  await loop(2).getByLabel('Refuel before its first stage').check();
+  expect(
+    await loop(2)
+      .getByLabel(/driven again/)
+      .isChecked(),
+  ).toBe(true);
+  // The second day is the first once more, less its second loop, with a service before it.
+  await page.getByRole('button', { name: 'Copy day 1' }).click();
+  expect(await day(2).locator('legend').first().textContent()).toBe('Day 2, Sun 14 Jun 2026');
+  await page.getByRole('button', { name: 'Remove loop 2' }).last().click();
+  await day(2).getByLabel('First car out of parc fermé').fill('07:00');
+  await day(2).getByText('More: date').click();
+  await day(2).getByLabel('Service before the first stage').fill('15');
   await expectAccessible(page, 'quick-form-phone');
   await page.getByRole('button', { name: 'Write the itinerary' }).click();
   await page.getByRole('status').filter({ hasText: 'Nothing left to mend' }).waitFor();
@@ -175,8 +192,17 @@ it('makes an event of two loops, and says that its times are an estimate', async
   const eventId = new URL(page.url()).searchParams.get('event') ?? '';
   const { itinerary } = await caller.event.get({ teamId, eventId });
   const metres = itinerary.points.map((point) => (point.kind === 'stage' ? point.stageMetres : 0));
-  expect(metres.filter((one) => one > 0)).toEqual([12_400, 8100, 12_400, 8100]);
-  expect(servicesOf(itinerary).map((service) => service.allowedSeconds)).toEqual([1800]);
+  expect(metres.filter((one) => one > 0)).toEqual([12_400, 8100, 12_400, 8100, 12_400, 8100]);
+  expect(servicesOf(itinerary).map((service) => [service.kind, service.allowedSeconds / 60])).toEqual([
+    ['service', 30],
+    ['remoteService', 15],
+    ['service', 15],
+    ['service', 30],
+  ]);
+  expect(itinerary.points.map((point) => point.id)).toContain('RZ1');
+  const morning = itinerary.points.find((point) => point.leg === 2);
+  expect(morning?.name).toBe('Parc fermé out / Service in');
+  expect(formatClock(morning?.firstCarAt ?? 0, itinerary.timeZone)).toBe('07:00');
   expect(formatClock(itinerary.points[0]?.firstCarAt ?? 0, itinerary.timeZone)).toBe('08:30');
 });
 
@@ -190,6 +216,25 @@ it('plans a service from loops without an account', async () => {
   await page.keyboard.press('Enter');
   await page.getByText('Service A').first().waitFor();
   expect(await page.getByLabel('Paste the itinerary').inputValue()).toContain('SS2\t');
-  await page.getByText(/More: first day/).click();
+  await page.getByText(/More: start position/).click();
   expect(await page.getByLabel('First day', { exact: true }).inputValue()).toBe('2026-07-04');
+});
+
+it('shows the times of a visitor’s own car, also where it starts again after a regroup', async () => {
+  const { page } = await openPage({ ...PHONE, baseUrl: house.url });
+  await page.goto('/try/');
+  await page.getByRole('button', { name: 'Use an example' }).click();
+  const paper = page.getByRole('article', { name: 'The sheet for Service A' });
+  await paper.getByText('start position 1', { exact: false }).waitFor();
+  expect(await paper.getByText(/^10:52$/).count()).toBe(1);
+  await page.getByText(/More: start position/).click();
+  await page.getByLabel('Start position of your car').fill('12');
+  await paper.getByText(/^11:03$/).waitFor();
+  const again = page.getByLabel(/^Starts again in Section 2 in position/);
+  await again.fill('4x');
+  await page.getByText('The start position must be a whole number from 1 to 300.').first().waitFor();
+  await again.fill('4');
+  await paper.getByText(/^10:55$/).waitFor();
+  await paper.getByText('start position 4', { exact: false }).waitFor();
+  await expectAccessible(page, 'try-positions-phone');
 });

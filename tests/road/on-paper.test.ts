@@ -49,6 +49,31 @@ it('prints a twenty-minute service by person on one page of A4', async () => {
   await screenshot(page, 'sheet-print');
 });
 
+it('prints the full set of starter cards for a twenty-minute service on two pages at most', async () => {
+  const team = await foundTeamAtEvent(house, 'Full');
+  await joinTeam(house, team, 'Ida Fell');
+  const { caller, teamId, eventId } = team;
+  const car = {
+    name: 'Full car',
+    drive: 'four' as const,
+    surface: 'gravel' as const,
+    starterCards: 'full' as const,
+  };
+  const { carId } = await caller.car.create({ teamId, ...car });
+  const place = { carNumber: '8', startPosition: 8, people: 2 };
+  const { entryId } = await caller.event.enter({ teamId, eventId, carId, ...place });
+  const page = await openAs(team.cookie);
+  for (const at of ['A', 'B']) {
+    await page.goto(`/event/sheet/${queryOf({ ...team, entryId }, at)}`);
+    const paper = page.getByRole('article', { name: new RegExp(`Service.${at}`) });
+    await paper.getByRole('heading', { name: /Ida Fell/ }).waitFor();
+    const path = resolve(import.meta.dirname, `../screenshots/sheet-full-${at}.pdf`);
+    const pdf = await page.pdf({ path, preferCSSPageSize: true, printBackground: true });
+
+    expect(pagesOf(pdf), `pages of the full sheet of Service ${at}`).toBeLessThanOrEqual(2);
+  }
+});
+
 it('takes a filled sheet for named people, with a second signature in ink, and loses nothing on a reload', async () => {
   const team = await foundTeamAtEvent(house, 'Ink');
   await joinTeam(house, team, 'Ida Fell');

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { driveName, surfaceName } from './car';
-import { eventName, itinerarySaved, itineraryText } from './event';
+import { eventName, itinerarySaved, itineraryText, positionsBySection } from './event';
 import { eventId, organiserId, personId, teamId } from './ids';
 import { shortText, wholeNumber } from './words';
 
@@ -20,6 +20,8 @@ export const visitInput = z.object({
   itinerary: itineraryText,
   people: wholeNumber('The number of people', 1, 20),
   startPosition: wholeNumber('The start position', 1, 300),
+  /** Where the order is set anew; left away where the car keeps its position all the way. */
+  positionsBySection: positionsBySection.optional(),
 });
 export type Visit = z.infer<typeof visitInput>;
 

@@ -54,13 +54,15 @@ export { type PositionsBySection, positionIn, type StartPosition } from './posit
 export { type EntryPositions, positionsOf } from './positions-of';
 export type { ItineraryProblemCode } from './problem-code';
 // The quick form
-export { itineraryFromLoops } from './quick-form/itinerary-from-loops';
-export type { QuickForm, QuickLoop } from './quick-form/quick-form';
+export { itineraryFromDays } from './quick-form/itinerary-from-days';
+export type { QuickDay, QuickForm, QuickLoop } from './quick-form/quick-form';
 export { QUICK_ROAD_METRES_PER_HOUR, QUICK_STAGE_METRES_PER_HOUR } from './quick-form/quick-form';
 export { quickFormInWords } from './quick-form/quick-form-in-words';
 // Import of any shape, and mending it cell by cell
 export type { CellEdit } from './reading/edit-itinerary-cell';
 export { editItineraryCell } from './reading/edit-itinerary-cell';
+export type { RowEdit } from './reading/edit-itinerary-rows';
+export { dropItineraryRow, putItineraryRow } from './reading/edit-itinerary-rows';
 export { readItinerary } from './reading/read-itinerary';
 export type {
   ColumnMeaning,

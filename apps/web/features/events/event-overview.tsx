@@ -12,11 +12,12 @@ import { PageHeader } from '@/components/page-header';
 import { api } from '@/lib/api';
 import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { PlannedSheet } from '../conditions/planned-sheet';
+import { ThingsToCheck } from '../itinerary/things-to-check';
 import { PenaltySheet } from '../penalties/penalty-sheet';
 import { ListedPlaces } from '../start-list/listed-places';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { useEventWork } from '../work/use-event-work';
-import { carsAddress, endAddress } from './addresses';
+import { carsAddress, endAddress, itineraryAddress } from './addresses';
 import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
@@ -82,6 +83,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
           return entry && startInWords(itinerary, entry).replace(/^S/, 's');
         }}
       />
+      <ThingsToCheck text={event.itineraryText} href={itineraryAddress(teamId, event.eventId)} />
       <EventRoute {...{ event, services, state, now }} />
       {entries.length === 0 ? (
         <EmptyState title="No car entered yet">

@@ -1,6 +1,6 @@
 'use client';
 
-import type { EventReplica } from '@halfshaft/contract';
+import type { EventReplica, ItineraryText } from '@halfshaft/contract';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { LoadingState } from '@/components/loading-state';
@@ -10,7 +10,9 @@ import { Sheet } from '@/components/sheet';
 import { api, client } from '@/lib/api';
 import { ItineraryEditor } from '../itinerary/itinerary-editor';
 import { itineraryToForm } from '../itinerary/itinerary-form';
+import { ItineraryProblems } from '../itinerary/itinerary-problems';
 import { ReadResult } from '../itinerary/read-result';
+import { useRemarks } from '../itinerary/things-to-check';
 import { EventPage } from './event-page';
 import { LoadTrouble } from './trouble';
 import { useTeam } from './use-team';
@@ -42,11 +44,16 @@ function ItineraryOfEvent({ teamId, eventId }: ItineraryOfEventProps) {
         <NewVersion teamId={teamId} event={event.data} />
       ) : (
         <Sheet title="As it was read">
+          <Remarks text={event.data.itineraryText} />
           <ReadResult itinerary={event.data.itinerary} />
         </Sheet>
       )}
     </>
   );
+}
+
+function Remarks({ text }: { text: ItineraryText }) {
+  return <ItineraryProblems problems={useRemarks(text)} />;
 }
 
 interface NewVersionProps {

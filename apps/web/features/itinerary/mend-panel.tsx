@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
 import { Stack } from '@/components/stack';
+import { VisuallyHidden } from '@/components/visually-hidden';
 import { placeKey } from './cell-box';
 import { cellsToMend, nextToMend } from './cells-to-mend';
 import type { CellPlace } from './mend-cell';
@@ -10,6 +11,7 @@ import styles from './mend-panel.module.css';
 import { MendTable } from './mend-table';
 import { ProblemList } from './problem-list';
 import type { Mending } from './use-mending';
+import { useRowHands } from './use-row-hands';
 
 export interface MendPanelProps {
   /** What was found, counted: read out at each change. */
@@ -26,6 +28,7 @@ export function MendPanel({ words, problems, table, mending, onGoToRow }: MendPa
   const panel = useRef<HTMLDivElement>(null);
   const status = useRef<HTMLParagraphElement>(null);
   const goesOnFrom = useRef<CellPlace | null>(null);
+  const hands = useRowHands(panel, table, mending);
 
   useEffect(() => {
     // Only after Enter, and once the text has been read again.
@@ -37,6 +40,7 @@ export function MendPanel({ words, problems, table, mending, onGoToRow }: MendPa
   const mendTable = table ? (
     <MendTable
       table={table}
+      hands={hands}
       onMend={mending.mend}
       onGoOn={(from, willBeRead) => {
         if (willBeRead) goesOnFrom.current = from;
@@ -53,14 +57,23 @@ export function MendPanel({ words, problems, table, mending, onGoToRow }: MendPa
       </p>
       {table && cellsToMend(table).length > 0 ? (
         <p className={styles.hint}>
-          Write over what is wrong; Enter goes on to the next. Press a sentence to see its row in the text.
+          Write over what is wrong; Enter goes on to the next. Press a sentence to see its row in the text, or
+          the number of a row to put one in or take it out.
         </p>
       ) : null}
+      <p role="status">
+        <VisuallyHidden>{hands.news}</VisuallyHidden>
+      </p>
       <ProblemList problems={table ? table.problems : problems} onGoToRow={onGoToRow} />
-      {problems.length > 0 || mendTable === null ? (
+      {problems.length > 0 || hands.droppedAt !== null || mendTable === null ? (
         mendTable
       ) : (
-        <Disclosure summary="The table, row by row">{mendTable}</Disclosure>
+        <Disclosure summary="The table, row by row">
+          <p className={styles.hint}>
+            Press the number of a row to put one in, write it anew or take it out.
+          </p>
+          {mendTable}
+        </Disclosure>
       )}
       {table && table.leftOut.length > 0 ? <LeftOut lines={table.leftOut} /> : null}
       {mending.putBack ? (

@@ -1,12 +1,13 @@
-import { useId } from 'react';
+import { Fragment, useId } from 'react';
 import { CellBox } from './cell-box';
 import { columnsInUse } from './columns-in-use';
 import { headingName } from './heading-name';
 import styles from './mend-table.module.css';
 import { ProblemLine } from './problem-line';
+import { RowPutBack } from './row-put-back';
 import { hasProblems, RowToMend, type RowToMendProps } from './row-to-mend';
 
-export type MendTableProps = Pick<RowToMendProps, 'table' | 'onMend' | 'onGoOn' | 'onGoToRow'>;
+export type MendTableProps = Pick<RowToMendProps, 'table' | 'onMend' | 'onGoOn' | 'onGoToRow' | 'hands'>;
 
 /** A longer table shows only its rows with problems, and of those so many. */
 const MOST_ROWS = 250;
@@ -14,12 +15,14 @@ const MOST_ROWS_TO_MEND = 60;
 
 /** The table as it was understood. A cell of which something is said is a box, and the words stand below its row. */
 export function MendTable(props: MendTableProps) {
-  const { table } = props;
+  const { table, hands } = props;
   const id = useId();
   const rows = table.rows.map((row, rowIndex) => ({ row, rowIndex }));
   const columns = columnsInUse(table);
   const isLong = rows.length > MOST_ROWS;
   const shown = isLong ? rows.filter(({ row }) => hasProblems(row)).slice(0, MOST_ROWS_TO_MEND) : rows;
+  const stop = shown.some(({ rowIndex }) => rowIndex === hands.stop) ? hands.stop : shown[0]?.rowIndex;
+  const putBack = <RowPutBack columnCount={columns.length + 1} onPutBack={hands.putBack} />;
   return (
     <div className={styles.place}>
       <HeadingBoxes {...props} id={id} />
@@ -29,15 +32,21 @@ export function MendTable(props: MendTableProps) {
         <tbody>
           {shown.map(({ row, rowIndex }) => (
             // By its place and not by its row in the text, which changes while the row stays the same.
-            <RowToMend
-              key={rowIndex}
-              {...props}
-              columns={columns}
-              id={`${id}${rowIndex}`}
-              row={row}
-              rowIndex={rowIndex}
-            />
+            <Fragment key={rowIndex}>
+              {hands.droppedAt === rowIndex ? putBack : null}
+              <RowToMend
+                {...props}
+                columns={columns}
+                id={`${id}${rowIndex}`}
+                row={row}
+                rowIndex={rowIndex}
+                isStop={rowIndex === stop}
+              />
+            </Fragment>
           ))}
+          {hands.droppedAt !== null && !shown.some(({ rowIndex }) => rowIndex === hands.droppedAt)
+            ? putBack
+            : null}
         </tbody>
       </table>
       {isLong ? (

@@ -5,18 +5,20 @@ import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
 import { Notice } from '@/components/notice';
 import { Stack } from '@/components/stack';
-import { TextField } from '@/components/text-field';
 import { useKeptForm } from '@/lib/keep-typed';
+import { QuickDayFields } from './quick-day-fields';
 import {
+  copyDay,
+  dateInWords,
+  datesOf,
+  EMPTY_DAY,
   EMPTY_DRAFT,
-  EMPTY_LOOP,
   type QuickDraft,
   type QuickProblem,
   type QuickSettings,
-  quickDraftToText,
 } from './quick-draft';
+import { quickDraftToText } from './quick-draft-to-text';
 import styles from './quick-form.module.css';
-import { QuickLoopFields } from './quick-loop-fields';
 
 export interface QuickFormProps {
   /** Names the form that it belongs to, for keeping what is typed. */
@@ -34,12 +36,13 @@ export interface QuickFormProps {
 export function QuickForm({ keptAs, isEmpty, readSettings, onWrite, children }: QuickFormProps) {
   const form = useForm<QuickDraft>({ defaultValues: EMPTY_DRAFT });
   const kept = useKeptForm(`${keptAs}.quick`, form);
-  const loops = useFieldArray({ control: form.control, name: 'loops' });
+  const days = useFieldArray({ control: form.control, name: 'days' });
   const [problems, setProblems] = useState<readonly QuickProblem[]>([]);
   const [isWritten, setWritten] = useState(false);
-  const wordsOf = (loop: number | null, field: QuickProblem['field']) =>
-    problems.find((problem) => problem.loop === loop && problem.field === field)?.message;
-  const settingsProblem = wordsOf(null, 'settings');
+  const settingsProblem = problems.find((problem) => problem.field === 'settings')?.message;
+  const draft = form.watch();
+  const dates = datesOf(draft, readSettings()?.startsOn ?? '');
+  const last = days.fields.length - 1;
 
   function write() {
     const made = quickDraftToText(form.getValues(), readSettings());
@@ -50,8 +53,17 @@ export function QuickForm({ keptAs, isEmpty, readSettings, onWrite, children }: 
     kept.clear();
   }
 
-  function remove(index: number) {
-    loops.remove(index);
+  function addDay() {
+    const firstCarAt = form.getValues().days.at(-1)?.firstCarAt ?? EMPTY_DAY.firstCarAt;
+    days.append({ ...copyDay(EMPTY_DAY), firstCarAt });
+  }
+
+  function copyLastDay() {
+    days.append(copyDay(form.getValues().days.at(-1) ?? EMPTY_DAY));
+  }
+
+  function removeDay(index: number) {
+    days.remove(index);
     setProblems([]);
   }
 
@@ -61,25 +73,23 @@ export function QuickForm({ keptAs, isEmpty, readSettings, onWrite, children }: 
         <legend className={styles.legend}>The event in loops</legend>
         <p>{quickFormInWords({})}</p>
         {children}
-        <TextField
-          label="First car out of the start"
-          type="time"
-          error={wordsOf(null, 'firstCarAt')}
-          {...form.register('firstCarAt')}
-        />
-        {loops.fields.map(({ id }, index) => (
-          <QuickLoopFields
+        {days.fields.map(({ id }, index) => (
+          <QuickDayFields
             key={id}
             form={form}
-            index={index}
-            wordsOf={(field) => wordsOf(index, field)}
-            onRemove={loops.fields.length === 1 ? null : () => remove(index)}
+            day={index}
+            title={[`Day ${index + 1}`, dateInWords(dates[index] ?? '')].filter(Boolean).join(', ')}
+            problems={problems}
+            onLoopsChange={() => setProblems([])}
+            onRemove={last === 0 ? null : () => removeDay(index)}
           />
         ))}
+        <p className={styles.hint}>A day is a leg. Between two days the car stands in parc fermé.</p>
+        <Stack across gap="small">
+          <Button onClick={addDay}>Add a day</Button>
+          <Button onClick={copyLastDay}>Copy day {last + 1}</Button>
+        </Stack>
         <Stack across>
-          <Button onClick={() => loops.append({ ...(form.getValues().loops.at(-1) ?? EMPTY_LOOP) })}>
-            Add a loop
-          </Button>
           <Button onClick={write}>{isEmpty ? 'Write the itinerary' : 'Write over the itinerary'}</Button>
         </Stack>
         {settingsProblem ? (

@@ -1,9 +1,15 @@
 import type { ReadRow, ReadTable } from '@halfshaft/itinerary';
+import type { ReactNode } from 'react';
 import { classNames } from '@/lib/class-names';
 import { CellBox, type CellBoxProps } from './cell-box';
 import { headingName } from './heading-name';
+import { rowName } from './mend-row';
 import styles from './mend-table.module.css';
 import { ProblemLine } from './problem-line';
+import { RowNumber } from './row-number';
+import { RowTools } from './row-tools';
+import { RowWriter } from './row-writer';
+import type { RowHands, RowWork } from './use-row-hands';
 
 export interface RowToMendProps extends Pick<CellBoxProps, 'onMend' | 'onGoOn'> {
   table: ReadTable;
@@ -14,6 +20,9 @@ export interface RowToMendProps extends Pick<CellBoxProps, 'onMend' | 'onGoOn'> 
   row: ReadRow;
   rowIndex: number;
   onGoToRow: (row: number) => void;
+  hands: RowHands;
+  /** Whether its number is the one that Tab reaches. */
+  isStop: boolean;
 }
 
 /** Kept on one line, unlike words. */
@@ -25,15 +34,19 @@ export function RowToMend(props: RowToMendProps) {
   const isSaid = hasProblems(row);
   return (
     <>
-      <tr className={classNames(styles.row, isSaid && styles.saidOf)}>
+      <Writer {...props} works={['above']} />
+      <tr
+        className={classNames(styles.row, isSaid && styles.saidOf)}
+        onFocus={() => props.hands.reach(props.rowIndex)}
+      >
         <th scope="row" className={styles.number}>
-          <span className={styles.rowWord}>Row </span>
-          {row.sourceRow}
+          <RowNumber {...props} />
         </th>
         {columns.map((index) => (
           <Cell key={index} {...props} index={index} />
         ))}
       </tr>
+      <Tools {...props} />
       {isSaid ? (
         <tr className={styles.saidRow}>
           <td colSpan={columns.length + 1} className={styles.said}>
@@ -41,7 +54,49 @@ export function RowToMend(props: RowToMendProps) {
           </td>
         </tr>
       ) : null}
+      <Writer {...props} works={['anew', 'below']} />
     </>
+  );
+}
+
+function Tools({ columns, row, rowIndex, hands }: RowToMendProps) {
+  if (hands.open?.rowIndex !== rowIndex || hands.open.work !== 'choose') return null;
+  return (
+    <ToolRow columnCount={columns.length + 1}>
+      <RowTools
+        name={rowName(row)}
+        onTurnTo={(work) => hands.turnTo(rowIndex, work)}
+        onDrop={() => hands.drop(rowIndex)}
+      />
+    </ToolRow>
+  );
+}
+
+function Writer(props: RowToMendProps & { works: readonly RowWork[] }) {
+  const { columns, table, rowIndex, hands, works } = props;
+  const work = hands.open?.rowIndex === rowIndex ? hands.open.work : null;
+  if (work === null || work === 'choose' || !works.includes(work)) return null;
+  return (
+    <ToolRow columnCount={columns.length + 1}>
+      <RowWriter
+        key={work}
+        table={table}
+        rowIndex={rowIndex}
+        work={work}
+        onPut={(cells) => hands.put(rowIndex, work, cells)}
+        onLeave={() => hands.turnTo(rowIndex, null)}
+      />
+    </ToolRow>
+  );
+}
+
+function ToolRow({ columnCount, children }: { columnCount: number; children: ReactNode }) {
+  return (
+    <tr className={styles.toolRow}>
+      <td colSpan={columnCount} className={styles.toolCell}>
+        {children}
+      </td>
+    </tr>
   );
 }
 

@@ -13,7 +13,7 @@ import { api, queryClient } from '@/lib/api';
 import { KEPT_FORMS } from '@/lib/keep-typed';
 import { removeStored } from '@/lib/storage';
 import { eventAddress, HOME_ADDRESS } from '../events/addresses';
-import { ItineraryProblems } from './itinerary-problems';
+import { ItineraryProblems } from '../itinerary/itinerary-problems';
 import styles from './keep-visit.module.css';
 import { KEPT_NAMES_KEY, KeepVisitNames, type KeptNames } from './keep-visit-names';
 import { useStoredVisit } from './use-stored-visit';

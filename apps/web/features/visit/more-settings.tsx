@@ -6,12 +6,14 @@ import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
 import { PRINTED_FOR_CHOICES } from '../itinerary/printed-for-choices';
 import { browserZone, browserZones, zoneOptions } from '../itinerary/time-zones';
-import type { VisitField, VisitForm } from './visit-form';
+import { StartPositions } from './start-positions';
+import type { VisitReading } from './use-sheet';
+import type { VisitForm } from './visit-form';
 
 export interface MoreSettingsProps {
   form: UseFormReturn<VisitForm>;
-  problems: Partial<Record<VisitField, string>>;
-  timeZone: string;
+  values: VisitForm;
+  reading: VisitReading;
 }
 
 const TIMED_FROM = [
@@ -20,10 +22,12 @@ const TIMED_FROM = [
 ];
 
 /** What seldom differs: it stands folded away with the usual values in it. */
-export function MoreSettings({ form, problems, timeZone }: MoreSettingsProps) {
+export function MoreSettings({ form, values, reading }: MoreSettingsProps) {
+  const { fields: problems } = reading;
   const { register } = form;
   return (
-    <Disclosure summary="More: first day, time zone, start interval, gap">
+    <Disclosure summary="More: start position, first day, time zone, start interval, gap">
+      <StartPositions form={form} values={values} reading={reading} />
       <TextField
         label="Name of the event"
         optional
@@ -41,7 +45,7 @@ export function MoreSettings({ form, problems, timeZone }: MoreSettingsProps) {
       />
       <SelectField
         label="Time zone of the event"
-        options={zoneOptions(browserZones(), [timeZone, browserZone()])}
+        options={zoneOptions(browserZones(), [values.timeZone, browserZone()])}
         error={problems.timeZone}
         {...register('timeZone')}
       />

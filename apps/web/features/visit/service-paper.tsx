@@ -7,15 +7,14 @@ import { minutesOfTime, minutesOfWork, needInWords } from './time-in-words';
 interface ServicePaperProps {
   sheet: ServiceSheet;
   eventName: string;
-  startPosition: number;
   timeZone: string;
 }
 
 const GATE = ['on stands, on boards', 'wheels chocked', 'engine off', 'extinguisher by it'];
 
 /** The sheet of one service by person, as it is printed. */
-export function ServicePaper({ sheet, eventName, startPosition, timeZone }: ServicePaperProps) {
-  const { service, inAt, outAt, shares, canWait } = sheet;
+export function ServicePaper({ sheet, eventName, timeZone }: ServicePaperProps) {
+  const { service, startPosition, inAt, outAt, shares, canWait } = sheet;
   const title = `${serviceName(service)} · ${minutesOfTime(service.allowedSeconds)} min`;
   return (
     <article className={styles.paper} aria-label={`The sheet for ${serviceName(service)}`}>

@@ -1,6 +1,6 @@
 'use client';
 
-import { formatClock } from '@halfshaft/itinerary';
+import { dueAt, formatClock } from '@halfshaft/itinerary';
 import type { UseFormReturn } from 'react-hook-form';
 import { Button } from '@/components/button';
 import { EmptyState } from '@/components/empty-state';
@@ -9,7 +9,7 @@ import { Notice } from '@/components/notice';
 import { SelectField } from '@/components/select-field';
 import { Stack } from '@/components/stack';
 import { ServicePaper } from './service-paper';
-import { serviceName } from './sheet';
+import { positionsOfVisit, serviceName } from './sheet';
 import { SheetClock } from './sheet-clock';
 import styles from './sheet-step.module.css';
 import { minutesOfTime } from './time-in-words';
@@ -45,12 +45,7 @@ export function SheetStep({ form, values, reading }: SheetStepProps) {
               With an account the team ticks on the phone, and every later service knows what was done.
             </p>
           </div>
-          <ServicePaper
-            sheet={sheet}
-            eventName={values.eventName}
-            startPosition={reading.visit?.startPosition ?? 1}
-            timeZone={itinerary.timeZone}
-          />
+          <ServicePaper sheet={sheet} eventName={values.eventName} timeZone={itinerary.timeZone} />
         </>
       ) : (
         <Missing reading={reading} />
@@ -60,17 +55,18 @@ export function SheetStep({ form, values, reading }: SheetStepProps) {
 }
 
 function ServiceChoice({ form, reading }: Pick<SheetStepProps, 'form' | 'reading'>) {
-  const { services, itinerary, sheet } = reading;
-  if (!itinerary || !sheet || services.length < 2) return null;
+  const { services, itinerary, sheet, visit } = reading;
+  if (!itinerary || !sheet || !visit || services.length < 2) return null;
+  const positions = positionsOfVisit(visit);
   return (
     <SelectField
       label="Service"
       options={services.map((service) => {
-        const at = itinerary.points[service.inIndex]?.firstCarAt ?? 0;
+        const at = dueAt(itinerary, service.inIndex, positions);
         const minutes = minutesOfTime(service.allowedSeconds);
         return {
           value: service.id,
-          label: `${serviceName(service)} · ${minutes} min · leg ${service.leg}, first car in ${formatClock(at, itinerary.timeZone)}`,
+          label: `${serviceName(service)} · ${minutes} min · leg ${service.leg}, in ${formatClock(at, itinerary.timeZone)}`,
         };
       })}
       value={sheet.service.id}

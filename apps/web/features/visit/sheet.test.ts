@@ -30,6 +30,16 @@ describe('makeSheet', () => {
     );
   });
 
+  it('shows the times of the car where it starts again after a regroup', () => {
+    // Service A begins Section 2 of the example, and cars follow at 60 s.
+    const first = sheetOf();
+    const later = sheetOf({ startPosition: 12, positionsBySection: { 2: 5 } });
+    expect(later?.startPosition).toBe(5);
+    expect((later?.inAt ?? 0) - (first?.inAt ?? 0)).toBe(4 * 60);
+    expect((later?.outAt ?? 0) - (first?.outAt ?? 0)).toBe(4 * 60);
+    expect(sheetOf({ startPosition: 12 })?.startPosition).toBe(12);
+  });
+
   it('says why: the air filter does not last to Service B', () => {
     const tasks = sheetOf({ people: 1 })?.shares[0]?.work ?? [];
     const filter = tasks.find(({ card }) => card.id === 'starter:air-filter');

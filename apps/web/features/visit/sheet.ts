@@ -5,6 +5,8 @@ import {
   formatClock,
   formatDay,
   type Itinerary,
+  positionIn,
+  positionsOf,
   type ServiceId,
   type ServiceWindow,
   servicesOf,
@@ -33,6 +35,8 @@ export interface SheetTask {
 
 export interface ServiceSheet {
   service: ServiceWindow;
+  /** Of the car in the section of the service. */
+  startPosition: number;
   /** Due in and due out of the car's own start position. */
   inAt: EpochSeconds;
   outAt: EpochSeconds;
@@ -45,9 +49,15 @@ export interface ServiceSheet {
 }
 
 interface SheetQuestion {
-  visit: Pick<Visit, 'drive' | 'surface' | 'people' | 'startPosition'>;
+  visit: Pick<Visit, 'drive' | 'surface' | 'people' | 'startPosition' | 'positionsBySection'>;
   itinerary: Itinerary;
   serviceIndex: number;
+}
+
+/** Where the car of a visitor starts, also after a regroup. */
+export function positionsOfVisit(visit: Pick<Visit, 'startPosition' | 'positionsBySection'>) {
+  const { startPosition, positionsBySection = {} } = visit;
+  return positionsOf({ startPosition, positionsBySection });
 }
 
 /** "Service B", "Remote service C". */
@@ -63,7 +73,7 @@ export function makeSheet({ visit, itinerary, serviceIndex }: SheetQuestion): Se
   const services = servicesOf(itinerary);
   const service = services[serviceIndex];
   if (!service) return null;
-  const position = visit.startPosition;
+  const position = positionsOfVisit(visit);
   const cards = starterCards(visit.drive, visit.surface);
   const verdicts = judgeService({
     itinerary,
@@ -88,6 +98,7 @@ export function makeSheet({ visit, itinerary, serviceIndex }: SheetQuestion): Se
     .sort((one, other) => Number(other.mustDo) - Number(one.mustDo) || closing(one) - closing(other));
   return {
     service,
+    startPosition: positionIn(position, service.section),
     inAt,
     outAt: dueAt(itinerary, service.outIndex, position),
     usable: usableMinutes({ allowedSeconds: service.allowedSeconds, people: visit.people }),

@@ -3,7 +3,6 @@
 import { useForm, useWatch } from 'react-hook-form';
 import { Button } from '@/components/button';
 import { Notice } from '@/components/notice';
-import { NumberField } from '@/components/number-field';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { useKeptForm } from '@/lib/keep-typed';
@@ -46,14 +45,7 @@ export function VisitDesk({ start }: { start: VisitForm }) {
         </Sheet>
         <Sheet title="2. Itinerary">
           <ItineraryBox form={form} values={values} reading={reading} />
-          <NumberField
-            label="Start position of your car"
-            whole
-            hint="1 for the first car on the road. It sets your own times."
-            error={reading.fields.startPosition}
-            {...form.register('startPosition')}
-          />
-          <MoreSettings form={form} problems={reading.fields} timeZone={values.timeZone} />
+          <MoreSettings form={form} values={values} reading={reading} />
         </Sheet>
       </div>
       <SheetStep form={form} values={values} reading={reading} />

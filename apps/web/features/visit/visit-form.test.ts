@@ -16,6 +16,7 @@ describe('readVisit', () => {
         surface: 'gravel',
         people: 3,
         startPosition: 1,
+        positionsBySection: {},
         itinerary: {
           source: 'table',
           timeZone: 'Europe/Vienna',
@@ -26,6 +27,14 @@ describe('readVisit', () => {
           printedFor: 'positionOne',
         },
       },
+    });
+  });
+
+  it('reads where the car starts again after a regroup, and says which figure is none', () => {
+    const read = readVisit({ ...FORM, laterPositions: { s2: '4', s3: ' ' } });
+    expect(read).toMatchObject({ ok: true, visit: { positionsBySection: { 2: 4 } } });
+    expect(problemsOf({ laterPositions: { s2: 'last' } })).toEqual({
+      laterPositions: 'The start position must be a whole number from 1 to 300.',
     });
   });
 

@@ -1,4 +1,5 @@
 import { type Visit, visitInput } from '@halfshaft/contract';
+import { formToPositions, type PositionForm } from '../events/position-form';
 
 /** The key the form of `/try/` is kept under on this device; signing up reads it again. */
 export const VISIT_KEY = 'visit';
@@ -10,6 +11,8 @@ export interface VisitForm {
   people: string;
   source: string;
   startPosition: string;
+  /** By section in which the order is set anew; empty where the car keeps its position. */
+  laterPositions: PositionForm;
   eventName: string;
   startsOn: string;
   timeZone: string;
@@ -38,6 +41,7 @@ export function emptyVisit(startsOn: string, timeZone: string): VisitForm {
     people: '2',
     source: '',
     startPosition: '1',
+    laterPositions: {},
     eventName: '',
     startsOn,
     timeZone,
@@ -56,6 +60,7 @@ export function readVisit(form: VisitForm): ReadVisit {
     surface: form.surface,
     people: toNumber(form.people),
     startPosition: toNumber(form.startPosition),
+    positionsBySection: formToPositions(form.laterPositions),
     itinerary: {
       source: form.source,
       timeZone: form.timeZone,
@@ -69,7 +74,7 @@ export function readVisit(form: VisitForm): ReadVisit {
   const problems: Partial<Record<VisitField, string>> = {};
   if (!Number.isInteger(toNumber(form.gapMinutes))) problems.gapMinutes = GAP_SENTENCE;
   for (const issue of read.error?.issues ?? []) {
-    const field = fieldOf(String(issue.path.at(-1)));
+    const field = fieldOf(issue.path.map(String));
     problems[field] ??= field === 'gapMinutes' ? GAP_SENTENCE : issue.message;
   }
   return read.success && Object.keys(problems).length === 0
@@ -77,7 +82,9 @@ export function readVisit(form: VisitForm): ReadVisit {
     : { ok: false, problems };
 }
 
-function fieldOf(name: string): VisitField {
+function fieldOf(path: readonly string[]): VisitField {
+  if (path.includes('positionsBySection')) return 'laterPositions';
+  const name = path.at(-1);
   return name === 'defaultGapSeconds' ? 'gapMinutes' : (name as VisitField);
 }
 

@@ -184,6 +184,7 @@ interface NewEntry {
   carId: string;
   carNumber: string;
   startPosition: number;
+  positionsBySection?: Record<string, number> | undefined;
   people: number;
 }
 
@@ -192,7 +193,8 @@ export async function enterNewCar(tx: TeamTx, entry: NewEntry, now: number): Pro
   const entryId = randomUUID();
   const event = await findEvent(tx, entry.eventId);
   const carried = event ? await wearBroughtAlong(tx, entry.carId, event.startsOn) : {};
-  await createEntryRow(tx, { entryId, ...entry, positionsBySection: {}, carried }, now);
+  const positionsBySection = entry.positionsBySection ?? {};
+  await createEntryRow(tx, { entryId, ...entry, positionsBySection, carried }, now);
   return entryId;
 }
 

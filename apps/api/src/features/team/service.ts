@@ -47,8 +47,9 @@ export async function keepVisit(
     const carId = await createCar(tx, car, now);
     const event = { name: input.eventName, text: visit.itinerary, itinerary: read.itinerary };
     const eventId = await saveNewEvent(tx, event, { personId, now });
-    const { startPosition, people } = visit;
-    await enterNewCar(tx, { eventId, carId, carNumber: String(startPosition), startPosition, people }, now);
+    const { startPosition, positionsBySection, people } = visit;
+    const entry = { eventId, carId, carNumber: String(startPosition), startPosition, people };
+    await enterNewCar(tx, { ...entry, positionsBySection }, now);
     return { ok: true as const, teamId, personId, eventId, warnings: read.warnings };
   });
 }

@@ -1,7 +1,7 @@
 import type { ItineraryProblem } from '@halfshaft/itinerary';
 import { Notice } from '@/components/notice';
-import { errorsFirst, placeInWords } from '../itinerary/problem-words';
 import styles from './itinerary-problems.module.css';
+import { errorsFirst, placeInWords } from './problem-words';
 
 const MOST_SHOWN = 30;
 
