@@ -18,7 +18,7 @@ export { taskRefOf } from './task-ref-of';
 export { timeKeyOf } from './time-key-of';
 
 // State
-export { apply, applyAll } from './apply';
+export { apply, applyAll, applyInPlace, draftOf, type WorkDraft } from './apply';
 export { changesOf, type WorkChanges } from './changes-of';
 export { rebuild } from './rebuild';
 export { scopeOf } from './scope-of';
