@@ -53,6 +53,7 @@ export { timesOf } from './times-of';
 
 // Deciding
 export { conflictTable, type ExpectedOutcome } from './conflict-table';
+export { concernsOf, type Concern, type ConcernCode } from './concerns-of';
 export { contentKey, sameContent } from './content-key';
 export { decide } from './decide';
 export { mayRecordFor } from './may-record-for';
@@ -61,6 +62,7 @@ export type { Outcome, Refusal, RefusalCode } from './refusal';
 export { upgradeAction, type Upgrade } from './upgrade-action';
 
 // Words for people
+export { concernInWords } from './concern-in-words';
 export { entryInWords, type EntryNames } from './entry-in-words';
 export { askerInWords, factInWords, factPlaceInWords, tyrePlaceInWords } from './fact-in-words';
 export { flagInWords } from './flag-in-words';

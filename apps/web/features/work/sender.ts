@@ -27,8 +27,8 @@ export interface SenderParts {
   next: () => ToSend | null;
   /** Resolves when the answered actions are no longer in what waits. */
   onAnswers: (results: readonly PushResult[], actions: readonly PushedAction[]) => Promise<void>;
-  /** Null when sending goes well again. */
-  onTrouble: (trouble: Trouble | null) => void;
+  /** Null when sending goes well again; else with whose it was. */
+  onTrouble: (trouble: Trouble | null, owner: PersonId) => void;
 }
 
 /** Sends what waits in the order of the device, one request at a time, until nothing is left. */
@@ -36,6 +36,8 @@ export class Sender {
   private busy = false;
   /** Stopped until a person does something about it (signs in): trying again would get the same answer. */
   private held = false;
+  /** Whose are not taken, since somebody else is signed in; other people's are sent all the same. */
+  private heldFor: PersonId | null = null;
   /** One at a time after a request the server could not read, so that one bad action does not hold up the rest. */
   private batchSize = MOST_ACTIONS;
   private readonly backoff = new Backoff();
@@ -45,12 +47,13 @@ export class Sender {
 
   /** There is something to send. */
   kick(): void {
-    if (!this.busy && !this.held && this.parts.next()) void this.run();
+    if (!this.busy && !this.held && this.nextAllowed()) void this.run();
   }
 
   /** A network is back, or a person signed in or asked: at once instead of after the pause. */
   resume(): void {
     this.held = false;
+    this.heldFor = null;
     this.backoff.reset();
     this.kick();
   }
@@ -63,6 +66,11 @@ export class Sender {
     this.waitingForTurn = new AbortController();
   }
 
+  private nextAllowed(): ToSend | null {
+    const next = this.parts.next();
+    return next && next.owner !== this.heldFor ? next : null;
+  }
+
   private async run(): Promise<void> {
     this.busy = true;
     const { place, takeTurn } = this.parts;
@@ -70,7 +78,7 @@ export class Sender {
     const send = async (turn: { holds(): Promise<boolean> }) => {
       await this.parts.refresh();
       while (goesOn && !this.held && (await turn.holds())) {
-        const next = this.parts.next();
+        const next = this.nextAllowed();
         if (!next) return;
         goesOn = await this.sendBatch(next.actions.slice(0, this.batchSize), next.owner);
       }
@@ -93,20 +101,26 @@ export class Sender {
     const answer = await this.parts.push(batch, owner);
     if (answer.ok && answer.value.results.length > 0) {
       this.backoff.reset();
-      this.parts.onTrouble(null);
+      this.parts.onTrouble(null, owner);
       await this.parts.onAnswers(answer.value.results, batch);
       return true;
     }
-    return this.afterTrouble(answer.ok ? NO_ANSWERS : answer, batch);
+    return this.afterTrouble(answer.ok ? NO_ANSWERS : answer, batch, owner);
   }
 
-  private async afterTrouble(trouble: Trouble, batch: readonly PushedAction[]): Promise<boolean> {
+  private async afterTrouble(
+    trouble: Trouble,
+    batch: readonly PushedAction[],
+    owner: PersonId,
+  ): Promise<boolean> {
     const { code } = trouble.problem;
     if (code === 'badInput') return this.refuseUnreadable(trouble.problem, batch);
-    this.parts.onTrouble(trouble);
-    if (code === 'signInNeeded' || code === 'unknown' || code === 'notAllowed') this.held = true;
+    // Set before it is told: whoever hears of it may want to send at once.
+    if (code === 'signInNeeded' || code === 'unknown') this.held = true;
+    else if (code === 'notAllowed') this.heldFor = owner;
     else this.backoff.again(() => this.kick());
-    return false;
+    this.parts.onTrouble(trouble, owner);
+    return code === 'notAllowed';
   }
 
   private async refuseUnreadable(problem: Problem, batch: readonly PushedAction[]): Promise<boolean> {

@@ -62,7 +62,7 @@ export class WorkStore {
   private readTrouble: Trouble | null = null;
   private sendTrouble: Trouble | null = null;
   private lastPullAt = 0;
-  private lastSentFor: PersonId | null = null;
+  private troubleOf: PersonId | null = null;
   private forgetTabs: (() => void) | null = null;
   /** Accepted, but their entries have not been pulled yet: shown on, so that nothing flickers. */
   private settled: PushedAction[] = [];
@@ -87,7 +87,7 @@ export class WorkStore {
       refresh: () => this.outbox.refresh(),
       next: () => this.nextToSend(),
       onAnswers: (results, actions) => this.onAnswers(results, actions),
-      onTrouble: (trouble) => this.onSendTrouble(trouble),
+      onTrouble: (trouble, owner) => this.onSendTrouble(trouble, owner),
     });
     this.feed = new LiveFeed({
       open: around.openLive,
@@ -218,15 +218,13 @@ export class WorkStore {
   }
 
   private takeReplica(replica: EventReplica): void {
+    const before = this.replica?.me.personId;
     this.replica = replica;
     this.receivedAt = this.around.now();
     this.around.shelf.keepReplica(replica, this.receivedAt);
     this.replicaBackoff.reset();
-    const sentForAnother = this.lastSentFor !== null && this.lastSentFor !== replica.me.personId;
-    this.lastSentFor = null;
-    // What was held back since it is someone else's says nothing of what this person has to send.
-    if (sentForAnother) this.sendTrouble = null;
-    if (sentForAnother && this.running) this.sender.resume();
+    // What was held back for want of this person can go now.
+    if (before !== undefined && before !== replica.me.personId && this.running) this.sender.resume();
     else this.kick();
   }
 
@@ -235,9 +233,7 @@ export class WorkStore {
     const owner = this.replica?.me.personId ?? this.outbox.list()[0]?.owner;
     if (owner === undefined) return null;
     const actions = this.outbox.listOf(owner).map((waiting) => waiting.action);
-    if (actions.length === 0) return null;
-    this.lastSentFor = owner;
-    return { owner, actions };
+    return actions.length > 0 ? { owner, actions } : null;
   }
 
   /** With what was tapped a moment ago and is still being written down. */
@@ -299,9 +295,10 @@ export class WorkStore {
     this.puller.pull();
   }
 
-  private onSendTrouble(trouble: Trouble | null): void {
+  private onSendTrouble(trouble: Trouble | null, owner: PersonId): void {
     if (trouble === this.sendTrouble) return;
     this.sendTrouble = trouble;
+    this.troubleOf = owner;
     // Maybe somebody else has signed in since: then these wait, and the screen must not speak in the old name.
     if (trouble?.problem.code === 'notAllowed') void this.fetchReplica();
     this.tell();
@@ -331,7 +328,7 @@ export class WorkStore {
     const { log, state, pending } = this.shownNow(waiting);
     return {
       status: this.statusNow(),
-      problem: (this.sendTrouble ?? this.readTrouble)?.problem ?? null,
+      problem: (this.ownSendTrouble() ?? this.readTrouble)?.problem ?? null,
       replica: this.replica,
       receivedAt: this.receivedAt,
       state,
@@ -344,9 +341,15 @@ export class WorkStore {
     };
   }
 
+  /** That another's entries are not taken is no trouble of whoever is signed in: a sentence says that they wait. */
+  private ownSendTrouble(): Trouble | null {
+    const me = this.replica?.me.personId;
+    return me === undefined || this.troubleOf === me ? this.sendTrouble : null;
+  }
+
   private statusNow(): WorkStatus {
     if (!this.replica || !this.puller.caughtUp) return this.readTrouble ? 'failed' : 'loading';
-    if (this.readTrouble?.lost || this.sendTrouble?.lost) return 'offline';
+    if (this.readTrouble?.lost || this.ownSendTrouble()?.lost) return 'offline';
     return this.connected && !this.readTrouble ? 'live' : 'behind';
   }
 }
