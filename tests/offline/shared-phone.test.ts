@@ -2,7 +2,7 @@ import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { expectAccessible, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { type House, openHouse, PASSWORD } from '../support/house';
 import {
   bayOf,
   countKept,
@@ -111,14 +111,17 @@ it('asks before a shared phone is wiped, says what would be lost, and loses it o
   const first = await leave();
   await expectAccessible(page, 'sign-out-waiting');
   await screenshot(page, 'sign-out-waiting');
-  await first.getByRole('button', { name: 'Sign out, keep them' }).click();
+  await first.getByRole('button', { name: 'Sign out, keep it' }).click();
   await page.waitForURL(`${house.url}/`);
   expect(await countKept(page)).toBe(1);
   await page.goto('/sign-in/');
   await page.getByText('1 entry of Birch Founder waits on this phone.', { exact: false }).waitFor();
 
-  const again = await house.signUp('Somebody Else');
-  await takeOver(page.context(), house, again.cookie);
+  const { email } = await house.signUp('Somebody Else');
+  await page.getByLabel('E-mail').fill(email);
+  await page.getByLabel('Password').fill(PASSWORD);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await page.waitForURL(`${house.url}/home/`);
   const second = await leave();
   await second.getByLabel('Throw it away').check();
   await second.getByRole('button', { name: 'Throw away and sign out' }).click();
@@ -151,7 +154,9 @@ it('tells a helper who was taken out meanwhile what became of each entry, and lo
     ['afterRevocation'],
   ]);
   expect(log.every(({ by, enteredBy }) => by === kim.personId && enteredBy === kim.personId)).toBe(true);
+  await page.getByText('Read it. Next (1 more)').waitFor();
   await page.getByText('You are no longer in this team.', { exact: false }).first().waitFor();
+  await page.getByText('You are no longer in this team, or the event', { exact: false }).waitFor();
   await expect.poll(() => countKept(page), PATIENT).toBe(0);
   await screenshot(page, 'revoked-helper');
   await page.goto(bayOf(team));

@@ -48,11 +48,7 @@ export function SignOutButton() {
         closeWords="Stay signed in"
         actions={
           <Button look="main" busy={busy} busyWords="Signing out …" onClick={leave}>
-            {waiting.length === 0
-              ? 'Sign out'
-              : throwsAway
-                ? 'Throw away and sign out'
-                : 'Sign out, keep them'}
+            {wordsFor(waiting.length, throwsAway)}
           </Button>
         }
       >
@@ -76,4 +72,10 @@ export function SignOutButton() {
       </Dialog>
     </>
   );
+}
+
+function wordsFor(waiting: number, throwsAway: boolean): string {
+  if (waiting === 0) return 'Sign out';
+  if (throwsAway) return 'Throw away and sign out';
+  return waiting === 1 ? 'Sign out, keep it' : 'Sign out, keep them';
 }

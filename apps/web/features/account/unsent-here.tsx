@@ -3,6 +3,7 @@ import { Disclosure } from '@/components/disclosure';
 import { Notice } from '@/components/notice';
 import type { WaitingAction } from '../work/waiting-action';
 import { countByName, entriesOf } from '../work/waiting-in-words';
+import styles from './account.module.css';
 
 /** Longer, nobody reads it, and the dialog would not fit. */
 const MOST_LISTED = 30;
@@ -33,7 +34,7 @@ export function UnsentHere({ waiting, isHelper, throwsAway, onChoose }: UnsentHe
           </p>
         ) : null}
         <Disclosure summary={isOne ? 'What it is' : 'What they are'}>
-          <ul>
+          <ul className={styles.list}>
             {waiting.slice(0, MOST_LISTED).map(({ action, words, eventName }) => (
               <li key={action.actionId}>
                 {words} ({eventName})
@@ -50,7 +51,7 @@ export function UnsentHere({ waiting, isHelper, throwsAway, onChoose }: UnsentHe
           {
             value: 'throwAway',
             label: isOne ? 'Throw it away' : `Throw all ${waiting.length} away`,
-            hint: 'Nobody will ever see what they say.',
+            hint: isOne ? 'Nobody will ever see what it says.' : 'Nobody will ever see what they say.',
           },
         ]}
         chosen={throwsAway ? ['throwAway'] : []}

@@ -45,7 +45,7 @@ export function WorkNotices({ work }: { work: LoadedWork }) {
 }
 
 function titleOf({ action, kind }: WorkNotice, { replica, state }: LoadedWork): string {
-  if (!action) return 'Someone else did something with your work';
+  if (!action) return 'This concerns you';
   const asked = ASKED[action.kind as ActionKind] ?? action.kind;
   const task = taskOfArgs(action.args);
   const what = task ? ` “${entryNamesOf(replica, state).task(task)}”` : '';

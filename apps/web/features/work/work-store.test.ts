@@ -530,3 +530,28 @@ describe('WorkStore with a very long queue', () => {
     expect(pulls).toBeLessThan(10);
   });
 });
+
+describe('WorkStore when someone else touches what is mine', () => {
+  it('tells the holder who closed it, once, until it is read, in every tab', async () => {
+    const server = new FakeServer();
+    const disk = new FakeDisk();
+    const mia = await openAndStart(server, disk);
+    const otherTab = await openAndStart(server, disk);
+    const kai = await openAndStart(server, new FakeDisk(), KAI);
+    mia.act('takeTask', takeNuts, MIA);
+    await settle();
+    kai.act('closeTask', closeNuts, KAI);
+    await settle();
+    const sentence =
+      "Kai closed 'Wheel nuts' at Service A. You had it: leave it now, or look at what was done.";
+    for (const tab of [mia, otherTab]) {
+      expect(tab.getSnapshot().notices).toMatchObject([{ kind: 'told', sentence, action: null }]);
+    }
+    expect(kai.getSnapshot().notices).toMatchObject([{ kind: 'kept' }]);
+    mia.dismiss(mia.getSnapshot().notices[0]?.id ?? '');
+    await settle();
+    expect(otherTab.getSnapshot().notices).toEqual([]);
+    const again = await openAndStart(server, disk);
+    expect(again.getSnapshot().notices).toEqual([]);
+  });
+});

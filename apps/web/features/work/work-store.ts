@@ -4,11 +4,13 @@ import {
   type ActionKind,
   type ArgsOf,
   type EntryDraft,
+  type LogEntry,
   numberEntries,
   type PersonId,
   type PushedAction,
 } from '@halfshaft/worklog';
 import { Backoff } from './backoff';
+import type { ConfirmedLog } from './confirmed-log';
 import { decideLocally } from './decide-locally';
 import { sentenceOf } from './entry-sentence';
 import type { EventShelf } from './event-shelf';
@@ -22,6 +24,7 @@ import type { BoxChange, OutboxBox } from './outbox-box';
 import { PendingView, type Shown, stateAfter } from './pending-view';
 import { Sender, type ToSend, type Trouble } from './sender';
 import type { TakeTurn } from './take-turn';
+import { toldIn } from './told-in';
 import type { Place, WaitingAction } from './waiting-action';
 import type { WorkClient } from './work-client';
 import { type ActResult, NOTHING_YET, type WorkSnapshot, type WorkStatus } from './work-snapshot';
@@ -78,6 +81,7 @@ export class WorkStore {
     this.puller = new LogPuller({
       pull: client.pull,
       shelf,
+      onNews: (before, page) => this.onNews(before, page),
       onChange: (trouble) => this.onPulled(trouble),
     });
     this.sender = new Sender({
@@ -254,6 +258,14 @@ export class WorkStore {
   /** While a long queue is sent, each answer is told by the stream too. */
   private hearSeq(seq: number): void {
     if (this.outbox.list().length <= LONG_QUEUE) this.puller.hear(seq);
+  }
+
+  /** What others did with this person's work is told, like an answer, until it has been read. */
+  private onNews(before: ConfirmedLog, page: readonly LogEntry[]): void {
+    if (!this.replica) return;
+    const told = toldIn(before, page, this.replica, this.place);
+    const owner = this.replica.me.personId;
+    if (told.length > 0) void this.outbox.tell(owner, page.at(-1)?.seq ?? 0, told);
   }
 
   private onPulled(trouble: Trouble | null): void {

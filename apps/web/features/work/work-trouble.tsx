@@ -7,9 +7,11 @@ import { Notice } from '@/components/notice';
 import { useStorageRoom } from '@/lib/storage-room';
 import { signInAddress } from '../events/addresses';
 import type { EventWork } from './use-event-work';
-import { waitsForSignIn } from './waiting-in-words';
 
 const PATIENCE_MILLIS = 5000;
+/** While a copy of the event is on the screen, the server's plain "does not exist" would be no help. */
+const NO_LONGER_YOURS =
+  'You are no longer in this team, or the event was taken away. You see what this phone knew before; ask the manager.';
 const BYTES_IN_MEGABYTE = 1_000_000;
 
 /**
@@ -17,23 +19,16 @@ const BYTES_IN_MEGABYTE = 1_000_000;
  * it where it is seen: in the bay that is the lower edge.
  */
 export function WorkTrouble({ work }: { work: EventWork }) {
-  const { problem, status, waiting, unkept, othersWaiting } = work;
+  const { problem, status, waiting, unkept } = work;
   const told = problem !== null && status !== 'offline';
   return (
     <>
       {unkept > 0 ? <UnkeptNotice count={unkept} /> : <RoomNotice waiting={waiting} />}
       {told ? (
         <Notice kind="problem" title={waiting > 0 ? 'Not sent' : 'Out of date'} spoken>
-          <p>{problem.message}</p>
+          <p>{problem.code === 'unknown' ? NO_LONGER_YOURS : problem.message}</p>
           {waiting > 0 ? <p>What you entered is kept on this phone.</p> : null}
           {problem.code === 'signInNeeded' ? <SignInLink /> : null}
-        </Notice>
-      ) : null}
-      {othersWaiting.length > 0 ? (
-        <Notice title="Waiting for someone else" spoken>
-          {othersWaiting.map((each) => (
-            <p key={each.name}>{waitsForSignIn(each)}</p>
-          ))}
         </Notice>
       ) : null}
       {status === 'behind' && !told ? <BehindNotice /> : null}
