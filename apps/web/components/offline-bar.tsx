@@ -10,15 +10,22 @@ export interface OfflineBarProps {
   status?: ConnectionStatus;
   /** How many entries wait on this device. */
   waiting?: number;
+  /** Whole sentences that are to be said beside it. */
+  notes?: readonly string[];
 }
 
 /** A bar that is only there when something has to be said about the connection. */
-export function OfflineBar({ status, waiting = 0 }: OfflineBarProps) {
+export function OfflineBar({ status, waiting = 0, notes = [] }: OfflineBarProps) {
   const online = useOnline();
   const sentence = describeConnection(status ?? (online ? 'connected' : 'cutOff'), waiting);
   return (
     <div role="status" aria-live="polite">
       {sentence === null ? null : <p className={styles.bar}>{sentence}</p>}
+      {notes.map((note) => (
+        <p key={note} className={styles.bar}>
+          {note}
+        </p>
+      ))}
     </div>
   );
 }

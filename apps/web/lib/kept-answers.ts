@@ -4,7 +4,7 @@ import type {
   Persister,
   PersistQueryClientOptions,
 } from '@tanstack/react-query-persist-client';
-import { KEEP_MILLIS, queryClient } from './api';
+import { KEEP_MILLIS } from './api';
 import { openPhoneDatabase } from './phone-database';
 
 const KEY = 'last';
@@ -30,8 +30,7 @@ export const keptAnswers: Omit<PersistQueryClientOptions, 'queryClient'> = {
   buster: String(REPLICA_VERSION),
 };
 
-/** Forgets all answers here and on the device. */
+/** Forgets all answers on the device. */
 export async function forgetAnswers(): Promise<void> {
-  queryClient.clear();
   await persister.removeClient();
 }

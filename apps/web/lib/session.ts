@@ -1,7 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
 import { queryClient } from './api';
 import { forgetAnswers } from './kept-answers';
-import { wipePhoneDatabase } from './phone-database';
+import { wipeCopies } from './phone-database';
+import { tellSessionChanged } from './session-change';
+import { readStored, removeStored, writeStored } from './storage';
 
 /** The signed-in account. A helper who came by a link has a name and no address. */
 export interface Account {
@@ -14,6 +16,8 @@ export interface Account {
 export type SignInAnswer = { ok: true } | { ok: false; sentence: string };
 
 const SESSION_KEY = ['session'];
+/** Whose copies this device holds. */
+const LAST_USER = 'session.user';
 
 /** `data` is null when nobody is signed in, undefined while it is being asked. */
 export function useSession() {
@@ -33,17 +37,37 @@ export function startHelperSession(): Promise<SignInAnswer> {
   return post('sign-in/anonymous', {});
 }
 
-export async function signOut(): Promise<void> {
-  await post('sign-out', {});
+/** Signs out and forgets all copies here. Without a connection nothing happens: the session would go on unseen. */
+export async function signOut(): Promise<SignInAnswer> {
+  const answer = await post('sign-out', {});
+  if (!answer.ok && answer.sentence === NOT_REACHED) return answer;
+  queryClient.clear();
   await forgetAnswers();
-  await wipePhoneDatabase();
+  await wipeCopies();
+  removeStored(LAST_USER);
+  tellSessionChanged();
+  return { ok: true };
 }
 
 async function readSession(): Promise<Account | null> {
   const response = await fetch('/auth/get-session');
   if (!response.ok) throw new Error('The session could not be read.');
   const answer: unknown = await response.json();
-  return toAccount(answer);
+  const account = toAccount(answer);
+  if (account) await noteUser(account.userId);
+  return account;
+}
+
+/** Copies made for someone else would show their name on what this person does. */
+async function noteUser(userId: string): Promise<void> {
+  const before = readStored(LAST_USER);
+  if (before === userId) return;
+  writeStored(LAST_USER, userId);
+  if (before === null) return;
+  queryClient.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== SESSION_KEY[0] });
+  await forgetAnswers();
+  await wipeCopies();
+  tellSessionChanged();
 }
 
 function toAccount(answer: unknown): Account | null {

@@ -38,12 +38,15 @@ export function removeStored(key: string): void {
   }
 }
 
+/** Every key that begins so. */
+export function listStored(keyStart: string): string[] {
+  const storage = findStorage();
+  if (storage === null) return [];
+  const keys = Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? '');
+  return keys.filter((key) => key.startsWith(PREFIX + keyStart)).map((key) => key.slice(PREFIX.length));
+}
+
 /** Forgets everything whose key begins so. Used when a person signs out of a shared phone. */
 export function removeStoredBelow(keyStart: string): void {
-  const storage = findStorage();
-  if (storage === null) return;
-  const keys = Array.from({ length: storage.length }, (_, index) => storage.key(index));
-  for (const key of keys) {
-    if (key?.startsWith(PREFIX + keyStart)) removeStored(key.slice(PREFIX.length));
-  }
+  for (const key of listStored(keyStart)) removeStored(key);
 }

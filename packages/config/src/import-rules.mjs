@@ -236,7 +236,7 @@ export const IMPORT_RULES = [
 
   {
     where: /^apps\/web\/.*\.test\.tsx?$/,
-    may: [...WEB_BASE.may, WEB, ...TEST_TOOLS, 'node:**', '@testing-library/**'],
+    may: [...WEB_BASE.may, WEB, ...TEST_TOOLS, 'node:**', '@testing-library/**', 'fake-indexeddb'],
     typeOnly: WEB_BASE.typeOnly,
     says: 'A test of the web app may use the web app, what the web app may use, and the test tools; one that needs a server belongs in tests/.',
   },

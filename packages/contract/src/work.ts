@@ -32,6 +32,11 @@ export const pushedAction = z.object({
 export const pushInput = z.object({
   teamId,
   eventId,
+  /**
+   * Who entered them, as the phone knows: under the sign-in of another person none is taken. Absent in requests of apps
+   * from before phones were shared.
+   */
+  enteredBy: personId.optional(),
   actions: z.array(pushedAction).min(1).max(MOST_ACTIONS),
 });
 

@@ -8,7 +8,8 @@ import type { ActionRecord, StageKey, TimeKey, WorkState } from './state';
 import { taskOf } from './task-of';
 import { timeKeyOf, timeRefOf } from './time-key-of';
 
-interface Draft {
+/** A state of one's own, to be changed entry by entry: for long runs in which each action is decided on those before it. */
+export interface WorkDraft extends WorkState {
   tasks: Map<string, Task>;
   snags: Map<string, Snag>;
   stages: Map<StageKey, StageConfirmation>;
@@ -30,7 +31,20 @@ export function apply(state: WorkState, entry: LogEntry): WorkState {
 
 /** The state after several more entries, in the order of their `seq`. Copies the state once, not once an entry. */
 export function applyAll(state: WorkState, entries: Iterable<LogEntry>): WorkState {
-  const draft: Draft = {
+  const draft = draftOf(state);
+  for (const entry of entries) applyInPlace(draft, entry);
+  return draft;
+}
+
+/**
+ * A copy that `applyInPlace` may change; the state it was made of stays as it is.
+ *
+ * @example
+ * const draft = draftOf(emptyState);
+ * applyInPlace(draft, claimedByMia); // draft.tasks has it, emptyState.tasks has not
+ */
+export function draftOf(state: WorkState): WorkDraft {
+  return {
     tasks: new Map(state.tasks),
     snags: new Map(state.snags),
     stages: new Map(state.stages),
@@ -38,11 +52,10 @@ export function applyAll(state: WorkState, entries: Iterable<LogEntry>): WorkSta
     facts: new Map(state.facts),
     actions: new Map(state.actions),
   };
-  for (const entry of entries) applyToDraft(draft, entry);
-  return draft;
 }
 
-function applyToDraft(draft: Draft, entry: LogEntry): void {
+/** As `apply`, but changes the draft instead of making a new state. Rows that were read from it before stay as they are. */
+export function applyInPlace(draft: WorkDraft, entry: LogEntry): void {
   const { body } = entry;
   if (body.kind === 'snagRaised') applySnagRaised(draft, entry, body);
   else if (body.kind === 'stageConfirmed') applyStageConfirmed(draft, entry, body);
@@ -52,7 +65,7 @@ function applyToDraft(draft: Draft, entry: LogEntry): void {
   else applyAboutTask(draft, entry, body);
 }
 
-function applyAboutTask(draft: Draft, entry: LogEntry, body: TaskEntryBody): void {
+function applyAboutTask(draft: WorkDraft, entry: LogEntry, body: TaskEntryBody): void {
   const before = taskOf(draft, body.task, 'needsSignature' in body ? body : null);
   const task = { ...applyToTask(before, entry.by, body), ...changedBy(entry) };
   draft.tasks.set(task.id, task);
@@ -60,7 +73,7 @@ function applyAboutTask(draft: Draft, entry: LogEntry, body: TaskEntryBody): voi
   draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, { task: before }));
 }
 
-function applySnagRaised(draft: Draft, entry: LogEntry, body: BodyOf<'snagRaised'>): void {
+function applySnagRaised(draft: WorkDraft, entry: LogEntry, body: BodyOf<'snagRaised'>): void {
   const { kind: _, snagId: id, ...said } = body;
   const before = draft.snags.get(id) ?? null;
   const fresh = { ...said, id, raisedBy: entry.by, withdrawn: false, ...changedBy(entry) };
@@ -81,7 +94,7 @@ function raisedAgain(first: Snag, again: Snag): Snag {
   };
 }
 
-function applyStageConfirmed(draft: Draft, entry: LogEntry, body: BodyOf<'stageConfirmed'>): void {
+function applyStageConfirmed(draft: WorkDraft, entry: LogEntry, body: BodyOf<'stageConfirmed'>): void {
   const { kind: _, ...said } = body;
   const key = stageKeyOf(said);
   const before = draft.stages.get(key) ?? null;
@@ -91,7 +104,7 @@ function applyStageConfirmed(draft: Draft, entry: LogEntry, body: BodyOf<'stageC
 }
 
 /** Said again, the last one counts: a misread time card is put right by writing it once more. */
-function applyTimeRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'timeRecorded'>): void {
+function applyTimeRecorded(draft: WorkDraft, entry: LogEntry, body: BodyOf<'timeRecorded'>): void {
   const { kind: _, ...said } = body;
   const key = timeKeyOf(said);
   const before = draft.times.get(key) ?? null;
@@ -101,7 +114,7 @@ function applyTimeRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'timeReco
 }
 
 /** Under an id that is taken the first one stands; that it was said again keeps the first from being undone unseen. */
-function applyFactRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'factRecorded'>): void {
+function applyFactRecorded(draft: WorkDraft, entry: LogEntry, body: BodyOf<'factRecorded'>): void {
   const { kind: _, ...said } = body;
   const before = draft.facts.get(said.factId) ?? null;
   const stands = before && !before.withdrawn ? before : { ...said, recordedBy: entry.by, withdrawn: false };
@@ -110,7 +123,7 @@ function applyFactRecorded(draft: Draft, entry: LogEntry, body: BodyOf<'factReco
   draft.actions.set(entry.actionId, addToRecord(draft.actions.get(entry.actionId), entry, part));
 }
 
-function applyUndone(draft: Draft, entry: LogEntry, body: BodyOf<'undone'>): void {
+function applyUndone(draft: WorkDraft, entry: LogEntry, body: BodyOf<'undone'>): void {
   for (const before of body.tasks) {
     const task = { ...before, ...changedBy(entry) };
     draft.tasks.set(task.id, task);
@@ -132,7 +145,7 @@ function applyUndone(draft: Draft, entry: LogEntry, body: BodyOf<'undone'>): voi
 }
 
 /** Work on a snag's repair changes the snag too: raising it can then no longer be undone behind someone's back. */
-function markSnagOf(draft: Draft, task: Task, entry: LogEntry): void {
+function markSnagOf(draft: WorkDraft, task: Task, entry: LogEntry): void {
   if (task.ref.source.kind !== 'snag') return;
   const snag = draft.snags.get(task.ref.source.snagId);
   if (snag) draft.snags.set(snag.id, { ...snag, ...changedBy(entry) });

@@ -18,7 +18,7 @@ export { taskRefOf } from './task-ref-of';
 export { timeKeyOf } from './time-key-of';
 
 // State
-export { apply, applyAll } from './apply';
+export { apply, applyAll, applyInPlace, draftOf, type WorkDraft } from './apply';
 export { changesOf, type WorkChanges } from './changes-of';
 export { rebuild } from './rebuild';
 export { scopeOf } from './scope-of';
@@ -55,6 +55,7 @@ export { finishesOf, timesOf } from './times-of';
 
 // Deciding
 export { conflictTable, type ExpectedOutcome } from './conflict-table';
+export { concernsOf, type Concern, type ConcernCode } from './concerns-of';
 export { contentKey, sameContent } from './content-key';
 export { decide } from './decide';
 export { mayRecordFor } from './may-record-for';
@@ -63,6 +64,7 @@ export type { Outcome, Refusal, RefusalCode } from './refusal';
 export { upgradeAction, type Upgrade } from './upgrade-action';
 
 // Words for people
+export { concernInWords } from './concern-in-words';
 export { entryInWords, type EntryNames } from './entry-in-words';
 export { askerInWords, factInWords, factPlaceInWords, tyrePlaceInWords } from './fact-in-words';
 export { flagInWords } from './flag-in-words';

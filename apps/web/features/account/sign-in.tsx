@@ -12,6 +12,7 @@ import { Sheet } from '@/components/sheet';
 import { TextField } from '@/components/text-field';
 import { useKeptForm } from '@/lib/keep-typed';
 import { signIn, useSession } from '@/lib/session';
+import { WaitingHere } from '../work/waiting-here';
 import styles from './account.module.css';
 import { type SignInValues, signInForm } from './account-fields';
 import { safeNext } from './safe-next';
@@ -40,6 +41,7 @@ export function SignIn() {
   return (
     <div className={styles.page}>
       <PageHeader title="Sign in" />
+      <WaitingHere signedIn={false} />
       {session.data && !isSubmitting && !isSubmitSuccessful ? (
         <SignedInAlready account={session.data} next={next} />
       ) : null}

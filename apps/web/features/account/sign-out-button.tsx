@@ -4,20 +4,32 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
+import { Notice } from '@/components/notice';
 import { KEPT_FORMS } from '@/lib/keep-typed';
 import { signOut, useSession } from '@/lib/session';
 import { removeStoredBelow } from '@/lib/storage';
+import { deviceBox } from '../work/hold-store';
+import { useDeviceOutbox } from '../work/use-device-outbox';
+import { UnsentHere } from './unsent-here';
 
 /** Signs out and forgets what was typed here, since the next person may hold the same phone. */
 export function SignOutButton() {
   const router = useRouter();
   const session = useSession();
+  const waiting = useDeviceOutbox() ?? [];
   const [asked, setAsked] = useState(false);
   const [busy, setBusy] = useState(false);
+  const [throwsAway, setThrowsAway] = useState(false);
+  const [problem, setProblem] = useState<string | null>(null);
 
   async function leave() {
     setBusy(true);
-    await signOut();
+    const answer = await signOut();
+    if (!answer.ok) {
+      setBusy(false);
+      return setProblem(answer.sentence);
+    }
+    if (throwsAway) await deviceBox.clear();
     removeStoredBelow(KEPT_FORMS);
     router.replace('/');
   }
@@ -36,10 +48,23 @@ export function SignOutButton() {
         closeWords="Stay signed in"
         actions={
           <Button look="main" busy={busy} busyWords="Signing out …" onClick={leave}>
-            Sign out
+            {wordsFor(waiting.length, throwsAway)}
           </Button>
         }
       >
+        {problem === null ? null : (
+          <Notice kind="problem" spoken>
+            <p>{problem}</p>
+          </Notice>
+        )}
+        {waiting.length === 0 ? null : (
+          <UnsentHere
+            waiting={waiting}
+            isHelper={isHelper}
+            throwsAway={throwsAway}
+            onChoose={setThrowsAway}
+          />
+        )}
         <p>Forms that were begun here and not sent are forgotten. What was sent stays with the team.</p>
         {isHelper ? (
           <p>You came by a link, without a password: to come back you need a new link from your team.</p>
@@ -47,4 +72,10 @@ export function SignOutButton() {
       </Dialog>
     </>
   );
+}
+
+function wordsFor(waiting: number, throwsAway: boolean): string {
+  if (waiting === 0) return 'Sign out';
+  if (throwsAway) return 'Throw away and sign out';
+  return waiting === 1 ? 'Sign out, keep it' : 'Sign out, keep them';
 }

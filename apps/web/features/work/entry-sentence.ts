@@ -1,5 +1,7 @@
 import {
   type CarFact,
+  type ConcernCode,
+  concernInWords,
   type EntryNames,
   entryInWords,
   type LogEntry,
@@ -11,6 +13,11 @@ import { placeInWords } from './place-in-words';
 /** An entry as a sentence, with places called as the car plan calls them. */
 export function sentenceOf(entry: LogEntry, names: EntryNames): string {
   return entryInWords({ ...entry, body: withPlaceWords(entry.body) }, names);
+}
+
+/** The same for whom it concerns, with what it means for them. */
+export function concernSentenceOf(code: ConcernCode, entry: LogEntry, names: EntryNames): string {
+  return concernInWords(code, { ...entry, body: withPlaceWords(entry.body) }, names);
 }
 
 function withPlaceWords(body: LogEntry['body']): LogEntry['body'] {

@@ -7,6 +7,7 @@ import {
   emptyState,
   type LogEntry,
   numberEntries,
+  type PersonId,
   type PushedAction,
   sameContent,
   type TaskRef,
@@ -14,8 +15,10 @@ import {
 } from '@halfshaft/worklog';
 import { decideLocally } from './decide-locally';
 import type { EventShelf } from './event-shelf';
-import type { KeptStorage } from './kept-storage';
 import type { LiveHearing, OpenLive } from './live-source';
+import type { BoxChange, KnownDevice, OutboxBox, ToldNotice } from './outbox-box';
+import type { TakeTurn } from './take-turn';
+import type { Place, Settled, WaitingAction, WorkNotice } from './waiting-action';
 import type { Answer, WorkClient } from './work-client';
 
 /** For tests only: a small event, and a server, a storage and a live stream made by hand. */
@@ -143,6 +146,8 @@ export class FakeServer {
   log: LogEntry[] = [];
   /** What was pushed, request by request. */
   requests: ActionId[][] = [];
+  /** Who is signed in on the phone that asks, where that is not the one its client was made for. */
+  signedIn: string | null = null;
   /** Every next answer instead of the right one; null: answers as it should. */
   failing: 'lost' | 'lostAfterTaking' | Problem | null = null;
   pageSize = 500;
@@ -151,12 +156,14 @@ export class FakeServer {
 
   clientOf(me: string): WorkClient {
     return {
-      getReplica: async () => this.failure() ?? { ok: true, value: replicaOf(me) },
+      getReplica: async () => this.failure() ?? { ok: true, value: replicaOf(this.signedIn ?? me) },
       pull: async (since) => {
         const entries = this.log.filter((entry) => entry.seq > since).slice(0, this.pageSize);
         return this.failure() ?? { ok: true, value: { entries, lastSeq: this.log.length } };
       },
-      push: async (actions) => this.push(structuredClone([...actions]), me),
+      push: async (actions, enteredBy) =>
+        this.refusalOf(enteredBy, this.signedIn ?? me) ??
+        this.push(structuredClone([...actions]), this.signedIn ?? me),
     };
   }
 
@@ -181,6 +188,12 @@ export class FakeServer {
     const cut = [...this.streams];
     this.streams.clear();
     for (const hearing of cut) hearing.lost();
+  }
+
+  private refusalOf(enteredBy: PersonId, me: PersonId): Answer<never> | null {
+    if (enteredBy === me) return null;
+    const problem = { code: 'notAllowed' as const, message: 'Someone else entered this.', fields: [] };
+    return { ok: false, lost: false, problem };
   }
 
   private failure(): Answer<never> | null {
@@ -233,20 +246,107 @@ export class FakeServer {
   }
 }
 
-/** A browser's storage: text underneath, as there. */
-export class FakeStorage implements KeptStorage {
-  readonly texts = new Map<string, string>();
-  refuses = false;
+/** What a device keeps of its outbox, under all its tabs. */
+export class FakeDisk {
+  readonly waiting = new Map<string, WaitingAction>();
+  readonly notices = new Map<string, WorkNotice>();
+  readonly told = new Map<string, number>();
+  device: KnownDevice | null = null;
+  /** True: no room, so every write fails. */
+  isFull = false;
+  readonly tabs = new Set<(change: BoxChange, from: FakeBox) => void>();
+}
 
-  read(key: string): unknown {
-    return JSON.parse(this.texts.get(key) ?? 'null');
+/** One tab's way to the disk. */
+export class FakeBox implements OutboxBox {
+  constructor(readonly disk = new FakeDisk()) {}
+
+  async device(): Promise<KnownDevice> {
+    return this.findDevice();
   }
 
-  write(key: string, value: unknown): boolean {
-    if (this.refuses) return false;
-    this.texts.set(key, JSON.stringify(value));
-    return true;
+  async read(place: Place) {
+    const here = ({ place: of }: { place: Place }) => of === place;
+    return structuredClone({
+      waiting: [...this.disk.waiting.values()].filter(here),
+      notices: [...this.disk.notices.values()].filter(here),
+    });
   }
+
+  async readAll() {
+    const { waiting, notices } = this.disk;
+    return structuredClone({ waiting: [...waiting.values()], notices: [...notices.values()] });
+  }
+
+  async keep(waiting: WaitingAction, fixed: boolean): Promise<WaitingAction> {
+    this.needRoom();
+    const device = this.findDevice();
+    const { action } = waiting;
+    const deviceSeq = fixed ? action.deviceSeq : Math.max(action.deviceSeq, device.lastSeq + 1);
+    this.disk.device = { ...device, lastSeq: Math.max(device.lastSeq, deviceSeq) };
+    const kept = { ...waiting, action: { ...action, deviceSeq } };
+    this.disk.waiting.set(action.actionId, structuredClone(kept));
+    this.tellOthers({ place: kept.place, added: kept });
+    return kept;
+  }
+
+  async settle(place: Place, { ids, notices }: Settled): Promise<void> {
+    this.needRoom();
+    for (const id of ids) this.disk.waiting.delete(id);
+    for (const notice of notices) this.disk.notices.set(notice.id, structuredClone(notice));
+    this.tellOthers({ place, settled: ids, noticed: notices.length > 0 });
+  }
+
+  async tell(place: Place, owner: PersonId, seq: number, notices: readonly ToldNotice[]): Promise<void> {
+    this.needRoom();
+    const told = this.disk.told.get(place + owner) ?? 0;
+    for (const each of notices) {
+      if (each.seq > told) this.disk.notices.set(each.notice.id, structuredClone(each.notice));
+    }
+    this.disk.told.set(place + owner, Math.max(told, seq));
+    this.tellOthers({ place, noticed: true });
+  }
+
+  async dismiss(place: Place, noticeId: string): Promise<void> {
+    this.disk.notices.delete(noticeId);
+    this.tellOthers({ place, noticed: true });
+  }
+
+  async clear(): Promise<void> {
+    this.disk.waiting.clear();
+    this.disk.notices.clear();
+  }
+
+  hear(listener: (change: BoxChange) => void): () => void {
+    const hear = (change: BoxChange, from: FakeBox) => {
+      if (from !== this) listener(change);
+    };
+    this.disk.tabs.add(hear);
+    return () => this.disk.tabs.delete(hear);
+  }
+
+  private findDevice(): KnownDevice {
+    this.disk.device ??= { deviceId: nextId(), lastSeq: 0 };
+    return this.disk.device;
+  }
+
+  private needRoom(): void {
+    if (this.disk.isFull) throw new Error('QuotaExceededError');
+  }
+
+  private tellOthers(change: BoxChange): void {
+    for (const hear of this.disk.tabs) hear(change, this);
+  }
+}
+
+/** Tabs of one device take turns in the order in which they ask. */
+export function fakeTurns(): TakeTurn {
+  let last: Promise<void> = Promise.resolve();
+  return (_place, work, signal) => {
+    const mine = last.then(() => (signal.aborted ? undefined : work({ holds: async () => true })));
+    last = mine.catch(() => undefined);
+    return mine;
+  };
 }
 
 /** A device's own copy of one event. */

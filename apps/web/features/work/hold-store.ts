@@ -1,7 +1,11 @@
+import { subscribeSession } from '@/lib/session-change';
+import { browserBox } from './browser-box';
 import { browserShelf } from './browser-shelf';
-import { browserStorage } from './kept-storage';
+import { turnByLease } from './lease';
 import { openLiveOf } from './live-source';
 import { newId } from './new-id';
+import { type TakeTurn, turnByLock } from './take-turn';
+import { placeOf } from './waiting-action';
 import { workClientOf } from './work-client';
 import { WorkStore } from './work-store';
 
@@ -14,9 +18,12 @@ interface Held {
 
 /** One store an event, shared by all screens of this page, so that going from one to the next fetches nothing anew. */
 const held = new Map<string, Held>();
+let isFollowingSession = false;
 
 /** Long enough for the next screen to take it over. */
 const LINGER_MILLIS = 30_000;
+
+export const deviceBox = browserBox();
 
 export function findStore(teamId: string, eventId: string): WorkStore {
   return holdOf(teamId, eventId).store;
@@ -24,6 +31,7 @@ export function findStore(teamId: string, eventId: string): WorkStore {
 
 /** Starts the store for one more screen; the returned function lets go of it. */
 export function holdStore(teamId: string, eventId: string): () => void {
+  followSession();
   const hold = holdOf(teamId, eventId);
   hold.users += 1;
   if (!hold.forgetBrowser) {
@@ -33,25 +41,33 @@ export function holdStore(teamId: string, eventId: string): () => void {
     hold.store.retry();
   }
   return () => {
-    setTimeout(() => letGo(`${teamId}.${eventId}`, hold), LINGER_MILLIS);
+    setTimeout(() => letGo(placeOf(teamId, eventId), hold), LINGER_MILLIS);
   };
 }
 
 function holdOf(teamId: string, eventId: string): Held {
-  const name = `${teamId}.${eventId}`;
-  const known = held.get(name);
+  const place = placeOf(teamId, eventId);
+  const known = held.get(place);
   if (known) return known;
   const around = {
     client: workClientOf(teamId, eventId),
     openLive: openLiveOf(teamId, eventId),
-    storage: browserStorage,
-    shelf: browserShelf(name),
+    box: deviceBox,
+    takeTurn: browserTurn(),
+    shelf: browserShelf(place),
     now: () => Date.now(),
     newId: () => newId(),
+    later: (run: () => void) => void setTimeout(run, 0),
   };
-  const fresh: Held = { store: new WorkStore(around, name), users: 0, forgetBrowser: null };
-  held.set(name, fresh);
+  const fresh: Held = { store: new WorkStore(around, place), users: 0, forgetBrowser: null };
+  held.set(place, fresh);
   return fresh;
+}
+
+/** Locks are given to pages over https only. */
+function browserTurn(): TakeTurn {
+  const locks = typeof navigator === 'undefined' ? undefined : navigator.locks;
+  return locks ? turnByLock(locks) : turnByLease(newId(), () => Date.now());
 }
 
 function letGo(name: string, hold: Held): void {
@@ -66,15 +82,31 @@ function stopUnused(name: string, hold: Held): void {
     setTimeout(() => stopUnused(name, hold), LINGER_MILLIS);
     return;
   }
+  drop(name, hold);
+}
+
+function drop(name: string, hold: Held): void {
   hold.store.stop();
   hold.forgetBrowser?.();
   held.delete(name);
 }
 
+/** With another person behind the session, all that was known for the one before is dropped; screens ask anew. */
+function followSession(): void {
+  if (isFollowingSession) return;
+  isFollowingSession = true;
+  subscribeSession(() => {
+    for (const [name, hold] of [...held]) drop(name, hold);
+  });
+}
+
 /** What the browser tells: a network, another tab's writing, a screen that is looked at again. */
 function followBrowser(store: WorkStore): () => void {
   const onOnline = () => store.retry();
-  const onStorage = () => store.readStorage();
+  // Only an app before this one still writes there; what it leaves is brought over.
+  const onStorage = (event: StorageEvent) => {
+    if (event.key?.includes('.work.')) store.readStorage();
+  };
   const onVisible = () => {
     if (document.visibilityState === 'visible') store.lookedAt();
   };

@@ -8,6 +8,8 @@ import type { WorkClient } from './work-client';
 export interface LogPullerParts {
   pull: WorkClient['pull'];
   shelf: EventShelf;
+  /** What came in beyond what this device knew already; not at its first look at the log, which is history. */
+  onNews: (before: ConfirmedLog, page: readonly LogEntry[]) => void;
   /** After each page, and when a request failed. */
   onChange: (trouble: Trouble | null) => void;
 }
@@ -73,6 +75,7 @@ export class LogPuller {
       // A log that ends before what is known here was put back from a copy: what is known is no longer the truth.
       const behind = lastSeq < this.log.lastSeq;
       if (behind) this.parts.shelf.dropEntries();
+      else if (this.caughtUp) this.parts.onNews(this.log, entries);
       this.log = addPage(behind ? emptyLog : this.log, entries);
       this.parts.shelf.keepEntries(entries);
       const complete = !behind && (entries.length === 0 || this.log.lastSeq >= lastSeq);

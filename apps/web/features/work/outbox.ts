@@ -1,82 +1,215 @@
-import { pushedAction } from '@halfshaft/contract';
-import type { ActionId, PushedAction } from '@halfshaft/worklog';
-import type { KeptStorage } from './kept-storage';
+import type { ActionId, PersonId } from '@halfshaft/worklog';
+import type { BoxChange, OutboxBox, ToldNotice } from './outbox-box';
+import type { Place, Settled, WaitingAction, WorkNotice } from './waiting-action';
 
-/** How many answered ids are remembered; a tab that missed more than these only sends something twice. */
-const ANSWERED_KEPT = 200;
+/** A write that has not come back by then is told as not kept; should it still come back, that is told too. */
+const MOST_WRITE_MILLIS = 3000;
 
-interface Kept {
-  actions: PushedAction[];
-  answered: ActionId[];
+export interface OutboxParts {
+  box: OutboxBox;
+  place: Place;
+  newId: () => string;
+  /** Something that is shown has changed. */
+  onChange: () => void;
 }
 
 /**
- * Actions the server has not answered yet, kept on the device and shared by all tabs. Two tabs may overwrite each
- * other's list in the same instant, so each remembers what it added and puts it back until it reads that it was
- * answered: at worst something is sent twice, which the server knows how to take.
+ * What waits at one place, as this tab sees it: what the box holds, and what the box would not take. An action is shown
+ * and sent only after the box has kept it or has said that it cannot.
  */
 export class Outbox {
-  private readonly own = new Map<ActionId, PushedAction>();
-  private kept: Kept = { actions: [], answered: [] };
-  /** False when the browser refused to store: the entries then live only as long as the page. */
-  isKept = true;
+  deviceId: string;
+  private lastSeq = 0;
+  private kept = new Map<ActionId, WaitingAction>();
+  /** Refused by the box: they live only as long as the page, and are offered to the box again. */
+  private readonly loose = new Map<ActionId, WaitingAction>();
+  /** On their way into the box. */
+  private readonly entering = new Map<ActionId, WaitingAction>();
+  /** Answered, though the box may not have let go of them yet. */
+  private readonly gone = new Set<ActionId>();
+  private notices = new Map<string, WorkNotice>();
+  private inOrder: readonly WaitingAction[] | null = null;
 
-  constructor(
-    private readonly storage: KeptStorage,
-    private readonly key: string,
-  ) {
-    this.refresh();
+  constructor(private readonly parts: OutboxParts) {
+    this.deviceId = parts.newId();
   }
 
-  /** In the order of the device. */
-  list(): readonly PushedAction[] {
-    return this.kept.actions;
+  /** Who this device is and what waits here. Where the box does not open in time, the page goes on without it. */
+  async open(): Promise<void> {
+    const reading = this.readDevice().then(() => this.read());
+    try {
+      await inTime(reading);
+    } catch {
+      reading.then(() => this.changed()).catch(() => undefined);
+    }
   }
 
-  add(action: PushedAction): void {
-    this.own.set(action.actionId, action);
-    this.refresh();
+  /** All that waits here in the order of the device, of every person. */
+  list(): readonly WaitingAction[] {
+    this.inOrder ??= [...this.kept.values(), ...this.loose.values()].sort(
+      (one, other) => one.action.deviceSeq - other.action.deviceSeq,
+    );
+    return this.inOrder;
+  }
+
+  listOf(owner: PersonId): readonly WaitingAction[] {
+    const all = this.list();
+    return all.every((each) => each.owner === owner) ? all : all.filter((each) => each.owner === owner);
+  }
+
+  /** Tapped, but neither kept nor refused yet: to be reckoned with, not to be shown. */
+  listEntering(): readonly WaitingAction[] {
+    return [...this.entering.values()];
+  }
+
+  /** How many only this page knows. */
+  get looseCount(): number {
+    return this.loose.size;
+  }
+
+  noticesOf(owner: PersonId): readonly WorkNotice[] {
+    return [...this.notices.values()].filter((notice) => notice.owner === owner);
+  }
+
+  /** For the next action; another tab may make it a later one. */
+  nextSeq(): number {
+    this.lastSeq += 1;
+    return this.lastSeq;
+  }
+
+  /** Resolves once the action may be shown: kept, or known not to be. */
+  async add(waiting: WaitingAction): Promise<void> {
+    const id = waiting.action.actionId;
+    this.entering.set(id, waiting);
+    const writing = this.parts.box.keep(waiting, false);
+    try {
+      this.takeIn(await inTime(writing));
+    } catch {
+      this.loose.set(id, waiting);
+      writing.then((kept) => this.keptLate(kept, waiting)).catch(() => undefined);
+    }
+    this.entering.delete(id);
+    this.changed();
+  }
+
+  /** Offers the box once more what it would not take. */
+  async keepLoose(): Promise<void> {
+    for (const waiting of [...this.loose.values()]) {
+      try {
+        await this.keepFixed(waiting);
+      } catch {
+        return; // still no room: the next try comes with the next answer or action
+      }
+    }
   }
 
   /** Answered, one way or the other: nothing more to send. */
-  settle(ids: readonly ActionId[]): void {
-    this.refresh();
-    for (const id of ids) this.own.delete(id);
-    const answered = [...this.kept.answered.filter((id) => !ids.includes(id)), ...ids];
-    this.save({
-      actions: this.kept.actions.filter((action) => !ids.includes(action.actionId)),
-      answered: answered.slice(-ANSWERED_KEPT),
-    });
+  async settle(settled: Settled): Promise<void> {
+    for (const id of settled.ids) this.letGo(id);
+    for (const notice of settled.notices) this.notices.set(notice.id, notice);
+    this.changed();
+    // Still in the box, they are sent again after a reload, which the server answers as before.
+    await this.parts.box.settle(this.parts.place, settled).catch(() => undefined);
+  }
+
+  async addNotice(notice: WorkNotice): Promise<void> {
+    await this.settle({ ids: [], notices: [notice] });
+  }
+
+  /** What others did, once for each person on this device. */
+  async tell(owner: PersonId, seq: number, notices: readonly ToldNotice[]): Promise<void> {
+    try {
+      await this.parts.box.tell(this.parts.place, owner, seq, notices);
+      if (notices.length > 0) await this.read();
+    } catch {
+      for (const { notice } of notices) this.notices.set(notice.id, notice);
+    }
+    if (notices.length > 0) this.changed();
+  }
+
+  async dismiss(noticeId: string): Promise<void> {
+    this.notices.delete(noticeId);
+    this.changed();
+    await this.parts.box.dismiss(this.parts.place, noticeId).catch(() => undefined);
   }
 
   /** Reads what other tabs did. */
-  refresh(): void {
-    const stored = this.isKept ? readKept(this.storage.read(this.key)) : this.kept;
-    for (const id of stored.answered) this.own.delete(id);
-    const missing = [...this.own.values()].filter(
-      (action) => !stored.actions.some((known) => known.actionId === action.actionId),
+  async refresh(): Promise<void> {
+    try {
+      await this.readDevice();
+      await this.read();
+      this.changed();
+    } catch {
+      // What this tab knows stays as it is; it is shown as kept only where it was kept.
+    }
+  }
+
+  /** Another tab told what it did. */
+  hear({ place, added, settled = [], noticed = false }: BoxChange): void {
+    if (place !== this.parts.place) return;
+    if (added) this.takeIn(added);
+    for (const id of settled) this.letGo(id);
+    if (noticed) void this.refresh();
+    this.changed();
+  }
+
+  private async readDevice(): Promise<void> {
+    const device = await this.parts.box.device();
+    this.deviceId = device.deviceId;
+    this.lastSeq = Math.max(this.lastSeq, device.lastSeq);
+  }
+
+  private async read(): Promise<void> {
+    const { waiting, notices } = await this.parts.box.read(this.parts.place);
+    const fresh = waiting.filter(({ action }) => !this.gone.has(action.actionId));
+    this.kept = new Map(
+      fresh.map((each) => [each.action.actionId, this.kept.get(each.action.actionId) ?? each]),
     );
-    this.kept = { ...stored, actions: inOrder([...stored.actions, ...missing]) };
-    if (missing.length > 0) this.save(this.kept);
+    this.notices = new Map(notices.map((notice) => [notice.id, notice]));
+    this.inOrder = null;
   }
 
-  private save(kept: Kept): void {
-    this.kept = kept;
-    this.isKept = this.storage.write(this.key, kept);
+  private takeIn(kept: WaitingAction): void {
+    const { actionId, deviceSeq } = kept.action;
+    this.lastSeq = Math.max(this.lastSeq, deviceSeq);
+    if (this.gone.has(actionId)) return;
+    this.kept.set(actionId, kept);
+    this.loose.delete(actionId);
+  }
+
+  private letGo(id: ActionId): void {
+    this.gone.add(id);
+    this.kept.delete(id);
+    this.loose.delete(id);
+    this.inOrder = null;
+  }
+
+  private async keepFixed(waiting: WaitingAction): Promise<void> {
+    const kept = await this.parts.box.keep(waiting, true);
+    if (this.gone.has(waiting.action.actionId)) {
+      await this.parts.box.settle(this.parts.place, { ids: [waiting.action.actionId], notices: [] });
+      return;
+    }
+    this.takeIn(kept);
+    this.changed();
+  }
+
+  /** It may have been sent under the number it had here, so it is kept under that one. */
+  private async keptLate(kept: WaitingAction, sent: WaitingAction): Promise<void> {
+    this.lastSeq = Math.max(this.lastSeq, kept.action.deviceSeq);
+    await this.keepFixed(sent);
+  }
+
+  private changed(): void {
+    this.inOrder = null;
+    this.parts.onChange();
   }
 }
 
-function inOrder(actions: PushedAction[]): PushedAction[] {
-  return actions.sort((one, other) => one.deviceSeq - other.deviceSeq);
-}
-
-/** What is not an action any more (an older app, a hand in the storage) could not be sent either. */
-function readKept(stored: unknown): Kept {
-  const { actions, answered } = (
-    typeof stored === 'object' && stored !== null ? stored : {}
-  ) as Partial<Kept>;
-  return {
-    actions: Array.isArray(actions) ? actions.filter((each) => pushedAction.safeParse(each).success) : [],
-    answered: Array.isArray(answered) ? answered.filter((id) => typeof id === 'string') : [],
-  };
+/** Rejects when a write or a look takes longer than anybody waits for a tap. */
+function inTime<T>(promise: Promise<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new Error('The storage did not answer.')), MOST_WRITE_MILLIS);
+    promise.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
 }

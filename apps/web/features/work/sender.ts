@@ -1,12 +1,9 @@
 import { MOST_ACTIONS, type Problem, type PushResult } from '@halfshaft/contract';
-import type { PushedAction } from '@halfshaft/worklog';
+import type { PersonId, PushedAction } from '@halfshaft/worklog';
 import { Backoff } from './backoff';
-import type { Outbox } from './outbox';
-import type { SendTurn } from './send-turn';
+import type { TakeTurn } from './take-turn';
+import type { Place } from './waiting-action';
 import type { WorkClient } from './work-client';
-
-/** When another tab has the turn, how soon to look again. */
-const OTHER_TAB_MILLIS = 2000;
 
 export interface Trouble {
   problem: Problem;
@@ -14,36 +11,49 @@ export interface Trouble {
   lost: boolean;
 }
 
-export interface SenderParts {
-  push: WorkClient['push'];
-  outbox: Outbox;
-  turn: SendTurn;
-  /** Called after the outbox has let go of the answered actions. */
-  onAnswers: (results: readonly PushResult[], actions: readonly PushedAction[]) => void;
-  /** Null when sending goes well again. */
-  onTrouble: (trouble: Trouble | null) => void;
+/** What one person has to send, oldest first. */
+export interface ToSend {
+  owner: PersonId;
+  actions: readonly PushedAction[];
 }
 
-/** Sends the outbox in the order of the device, one request at a time, until it is empty. */
+export interface SenderParts {
+  place: Place;
+  push: WorkClient['push'];
+  takeTurn: TakeTurn;
+  /** Reads what other tabs did; asked at the beginning of each turn. */
+  refresh: () => Promise<void>;
+  /** Null when nothing waits that may be sent under this sign-in. */
+  next: () => ToSend | null;
+  /** Resolves when the answered actions are no longer in what waits. */
+  onAnswers: (results: readonly PushResult[], actions: readonly PushedAction[]) => Promise<void>;
+  /** Null when sending goes well again; else with whose it was. */
+  onTrouble: (trouble: Trouble | null, owner: PersonId) => void;
+}
+
+/** Sends what waits in the order of the device, one request at a time, until nothing is left. */
 export class Sender {
   private busy = false;
   /** Stopped until a person does something about it (signs in): trying again would get the same answer. */
   private held = false;
+  /** Whose are not taken, since somebody else is signed in; other people's are sent all the same. */
+  private heldFor: PersonId | null = null;
   /** One at a time after a request the server could not read, so that one bad action does not hold up the rest. */
   private batchSize = MOST_ACTIONS;
   private readonly backoff = new Backoff();
-  private otherTab: ReturnType<typeof setTimeout> | undefined;
+  private waitingForTurn = new AbortController();
 
   constructor(private readonly parts: SenderParts) {}
 
   /** There is something to send. */
   kick(): void {
-    if (!this.busy && !this.held) void this.run();
+    if (!this.busy && !this.held && this.nextAllowed()) void this.run();
   }
 
   /** A network is back, or a person signed in or asked: at once instead of after the pause. */
   resume(): void {
     this.held = false;
+    this.heldFor = null;
     this.backoff.reset();
     this.kick();
   }
@@ -52,64 +62,72 @@ export class Sender {
   stop(): void {
     this.held = true;
     this.backoff.reset();
-    clearTimeout(this.otherTab);
-    this.parts.turn.give();
+    this.waitingForTurn.abort();
+    this.waitingForTurn = new AbortController();
+  }
+
+  private nextAllowed(): ToSend | null {
+    const next = this.parts.next();
+    return next && next.owner !== this.heldFor ? next : null;
   }
 
   private async run(): Promise<void> {
-    const { outbox, turn } = this.parts;
     this.busy = true;
-    try {
-      while (!this.held && outbox.list().length > 0) {
-        if (!turn.take()) return this.waitForOtherTab();
-        const goOn = await this.sendBatch(outbox.list().slice(0, this.batchSize));
-        if (!goOn) break;
+    const { place, takeTurn } = this.parts;
+    let goesOn = true;
+    const send = async (turn: { holds(): Promise<boolean> }) => {
+      await this.parts.refresh();
+      while (goesOn && !this.held && (await turn.holds())) {
+        const next = this.nextAllowed();
+        if (!next) return;
+        goesOn = await this.sendBatch(next.actions.slice(0, this.batchSize), next.owner);
       }
-      turn.give();
+    };
+    try {
+      await takeTurn(place, send, this.waitingForTurn.signal);
+    } catch {
+      // The storage that keeps the turn failed: what waits is tried again like after a lost connection.
+      goesOn = false;
+      this.backoff.again(() => this.kick());
     } finally {
       this.busy = false;
     }
-  }
-
-  private waitForOtherTab(): void {
-    clearTimeout(this.otherTab);
-    this.otherTab = setTimeout(() => {
-      this.parts.outbox.refresh();
-      this.kick();
-    }, OTHER_TAB_MILLIS);
+    // Made while the last answer was being put away.
+    if (goesOn) this.kick();
   }
 
   /** True when the next batch may follow at once. */
-  private async sendBatch(batch: readonly PushedAction[]): Promise<boolean> {
-    const answer = await this.parts.push(batch);
+  private async sendBatch(batch: readonly PushedAction[], owner: PersonId): Promise<boolean> {
+    const answer = await this.parts.push(batch, owner);
     if (answer.ok && answer.value.results.length > 0) {
       this.backoff.reset();
-      this.parts.onTrouble(null);
-      this.settle(answer.value.results, batch);
+      this.parts.onTrouble(null, owner);
+      await this.parts.onAnswers(answer.value.results, batch);
       return true;
     }
-    return this.afterTrouble(answer.ok ? NO_ANSWERS : answer, batch);
+    return this.afterTrouble(answer.ok ? NO_ANSWERS : answer, batch, owner);
   }
 
-  private afterTrouble(trouble: Trouble, batch: readonly PushedAction[]): boolean {
+  private async afterTrouble(
+    trouble: Trouble,
+    batch: readonly PushedAction[],
+    owner: PersonId,
+  ): Promise<boolean> {
     const { code } = trouble.problem;
     if (code === 'badInput') return this.refuseUnreadable(trouble.problem, batch);
-    this.parts.onTrouble(trouble);
-    if (code === 'signInNeeded' || code === 'unknown' || code === 'notAllowed') this.held = true;
+    // Set before it is told: whoever hears of it may want to send at once.
+    if (code === 'signInNeeded' || code === 'unknown') this.held = true;
+    else if (code === 'notAllowed') this.heldFor = owner;
     else this.backoff.again(() => this.kick());
-    return false;
+    this.parts.onTrouble(trouble, owner);
+    return code === 'notAllowed';
   }
 
-  private refuseUnreadable(problem: Problem, batch: readonly PushedAction[]): boolean {
+  private async refuseUnreadable(problem: Problem, batch: readonly PushedAction[]): Promise<boolean> {
     this.batchSize = 1;
     const [only] = batch;
-    if (only && batch.length === 1) this.settle([unreadable(only, problem)], batch);
+    if (only && batch.length === 1) await this.parts.onAnswers([unreadable(only, problem)], batch);
     return true;
-  }
-
-  private settle(results: readonly PushResult[], batch: readonly PushedAction[]): void {
-    this.parts.outbox.settle(results.map((result) => result.actionId));
-    this.parts.onAnswers(results, batch);
   }
 }
 

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
+import { sessionEpoch, subscribeSession } from '@/lib/session-change';
 import { findStore, holdStore } from './hold-store';
 import { NOTHING_YET, type WorkSnapshot } from './work-snapshot';
 import type { WorkStore } from './work-store';
@@ -20,9 +21,11 @@ export interface EventWork extends WorkSnapshot {
  * act('takeTask', { task }, me);
  */
 export function useEventWork(teamId: string, eventId: string): EventWork {
+  const epoch = useSyncExternalStore(subscribeSession, sessionEpoch, () => 0);
   const store = findStore(teamId, eventId);
   const snapshot = useSyncExternalStore(store.subscribe, store.getSnapshot, () => NOTHING_YET);
-  useEffect(() => holdStore(teamId, eventId), [teamId, eventId]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: with another person signed in, the store is another one
+  useEffect(() => holdStore(teamId, eventId), [teamId, eventId, epoch]);
   return useMemo(
     () => ({
       ...snapshot,

@@ -1,5 +1,5 @@
 import type { EventReplica, Problem, PushResult } from '@halfshaft/contract';
-import type { LogEntry, PushedAction } from '@halfshaft/worklog';
+import type { LogEntry, PersonId, PushedAction } from '@halfshaft/worklog';
 import { client, isLostConnection, problemOf } from '@/lib/api';
 
 /** An answer of the server, or why there is none. `lost`: it was not reached, so the same may go well later. */
@@ -10,7 +10,11 @@ export interface WorkClient {
   getReplica(): Promise<Answer<EventReplica>>;
   /** A page of entries after this seq. `lastSeq` beyond the page's last one says that there is more. */
   pull(since: number): Promise<Answer<{ entries: LogEntry[]; lastSeq: number }>>;
-  push(actions: readonly PushedAction[]): Promise<Answer<{ results: PushResult[]; lastSeq: number }>>;
+  /** `enteredBy`: whose they are. Under anybody else's sign-in the server takes none of them. */
+  push(
+    actions: readonly PushedAction[],
+    enteredBy: PersonId,
+  ): Promise<Answer<{ results: PushResult[]; lastSeq: number }>>;
 }
 
 /** On a weak signal a request can hang for minutes; sending again is harmless, waiting is not. */
@@ -21,8 +25,10 @@ export function workClientOf(teamId: string, eventId: string): WorkClient {
   return {
     getReplica: () => answerOf((signal) => client.event.get.query(of, { signal })),
     pull: (since) => answerOf((signal) => client.work.pull.query({ ...of, since }, { signal })),
-    push: (actions) =>
-      answerOf((signal) => client.work.push.mutate({ ...of, actions: actions.map(toPushed) }, { signal })),
+    push: (actions, enteredBy) =>
+      answerOf((signal) =>
+        client.work.push.mutate({ ...of, enteredBy, actions: actions.map(toPushed) }, { signal }),
+      ),
   };
 }
 

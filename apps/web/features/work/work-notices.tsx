@@ -2,7 +2,7 @@ import type { ActionKind, TaskRef } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
 import { Notice } from '@/components/notice';
 import { entryNamesOf } from './names';
-import type { WorkNotice } from './notice-board';
+import type { WorkNotice } from './waiting-action';
 import type { LoadedWork } from './work-page';
 
 /** What was asked for, as the title of a notice. */
@@ -29,14 +29,14 @@ export function WorkNotices({ work }: { work: LoadedWork }) {
   const more = work.notices.length - 1;
   return (
     <Notice
-      key={newest.action.actionId}
+      key={newest.id}
       kind={newest.kind === 'refused' ? 'problem' : 'warning'}
       title={titleOf(newest, work)}
       spoken
     >
       <p>{newest.sentence}</p>
       <div>
-        <Button onClick={() => work.dismiss(newest.action.actionId)}>
+        <Button onClick={() => work.dismiss(newest.id)}>
           {more > 0 ? `Read it. Next (${more} more)` : 'Read it'}
         </Button>
       </div>
@@ -45,6 +45,7 @@ export function WorkNotices({ work }: { work: LoadedWork }) {
 }
 
 function titleOf({ action, kind }: WorkNotice, { replica, state }: LoadedWork): string {
+  if (!action) return 'This concerns you';
   const asked = ASKED[action.kind as ActionKind] ?? action.kind;
   const task = taskOfArgs(action.args);
   const what = task ? ` “${entryNamesOf(replica, state).task(task)}”` : '';

@@ -15,6 +15,7 @@ import { PageFrame } from '../frame/page-frame';
 import { serviceNow } from '../service/visit';
 import { carNameOf, serviceNameOf } from './names';
 import { type EventWork, useEventWork } from './use-event-work';
+import { waitsForSignIn } from './waiting-in-words';
 import type { WorkSnapshot } from './work-snapshot';
 import { SignInLink } from './work-trouble';
 
@@ -71,11 +72,13 @@ function WorkFrame({ teamId, eventId, children }: WorkPageProps & { teamId: stri
   );
 }
 
-function connectionOf({ status, waiting, problem }: WorkSnapshot): OfflineBarProps {
-  if (status === 'offline') return { status: 'cutOff', waiting };
+function connectionOf({ status, waiting, unkept, problem, othersWaiting }: WorkSnapshot): OfflineBarProps {
+  const notes = othersWaiting.map(waitsForSignIn);
+  // What only the page holds is told where the page says not to close it.
+  if (status === 'offline') return { status: 'cutOff', waiting: waiting - unkept, notes };
   // What waits for a sign-in is not being sent; the screen says so where it tells the trouble.
-  if (waiting === 0 || problem !== null) return { status: 'connected' };
-  return { status: 'sending', waiting };
+  if (waiting === 0 || problem !== null) return { status: 'connected', notes };
+  return { status: 'sending', waiting, notes };
 }
 
 /** Which car and service, from the address; where it names none, the first car and the service that is on. */

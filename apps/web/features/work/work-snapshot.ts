@@ -1,6 +1,11 @@
 import type { EventReplica, Problem } from '@halfshaft/contract';
 import { type ActionId, emptyState, type LogEntry, type WorkState } from '@halfshaft/worklog';
-import type { WorkNotice } from './notice-board';
+import type { WorkNotice } from './waiting-action';
+
+export interface OthersWaiting {
+  name: string;
+  count: number;
+}
 
 /** `live`: changes arrive by themselves; `behind`: the server is asked at intervals; `offline`: it is not reached. */
 export type WorkStatus = 'loading' | 'failed' | 'live' | 'behind' | 'offline';
@@ -22,8 +27,10 @@ export interface WorkSnapshot {
   confirmedSeq: number;
   /** How many own actions have not been answered. */
   waiting: number;
-  /** False when the browser refuses to keep the waiting actions: closing the page would lose them. */
-  isKept: boolean;
+  /** How many of them the browser refused to keep: closing the page would lose them. */
+  unkept: number;
+  /** Other people of this device whose actions wait until they sign in. */
+  othersWaiting: readonly OthersWaiting[];
   notices: readonly WorkNotice[];
 }
 
@@ -37,7 +44,8 @@ export const NOTHING_YET: WorkSnapshot = {
   entries: [],
   confirmedSeq: 0,
   waiting: 0,
-  isKept: true,
+  unkept: 0,
+  othersWaiting: [],
   notices: [],
 };
 

@@ -1,45 +1,57 @@
 import type { EventReplica, PushResult } from '@halfshaft/contract';
 import {
   ACTION_VERSION,
-  type ActionId,
   type ActionKind,
   type ArgsOf,
+  type EntryDraft,
+  type LogEntry,
+  numberEntries,
   type PersonId,
   type PushedAction,
 } from '@halfshaft/worklog';
 import { Backoff } from './backoff';
+import type { ConfirmedLog } from './confirmed-log';
 import { decideLocally } from './decide-locally';
-import { Device } from './device';
+import { sentenceOf } from './entry-sentence';
 import type { EventShelf } from './event-shelf';
-import type { KeptStorage } from './kept-storage';
 import { LiveFeed, type OpenLive } from './live-source';
 import { LogPuller } from './log-puller';
-import { NoticeBoard } from './notice-board';
+import { entryNamesOf, nameOf } from './names';
+import { noticesOfAnswers } from './notices-of-answers';
+import { othersIn } from './others-in';
 import { Outbox } from './outbox';
-import { SendTurn } from './send-turn';
-import { Sender, type Trouble } from './sender';
-import { showPending } from './show-pending';
+import type { BoxChange, OutboxBox } from './outbox-box';
+import { PendingView, type Shown, stateAfter } from './pending-view';
+import { Sender, type ToSend, type Trouble } from './sender';
+import type { TakeTurn } from './take-turn';
+import { toldIn } from './told-in';
+import type { Place, WaitingAction } from './waiting-action';
 import type { WorkClient } from './work-client';
 import { type ActResult, NOTHING_YET, type WorkSnapshot, type WorkStatus } from './work-snapshot';
 
 export interface WorkSurroundings {
   client: WorkClient;
   openLive: OpenLive;
-  storage: KeptStorage;
+  box: OutboxBox;
+  takeTurn: TakeTurn;
   shelf: EventShelf;
   now: () => number;
   newId: () => string;
+  /** Runs something after the screen had its turn. */
+  later: (run: () => void) => void;
 }
 
 /** A copy of the event this old is fetched anew when the screen is looked at again. */
 const STALE_MILLIS = 60_000;
+/** While more than this waits, the log is fetched now and then instead of after each answer. */
+const LONG_QUEUE = 200;
+const PULL_EVERY_MILLIS = 3000;
 
 /** The work of one team at one event on this device: what is confirmed, what waits, and the two together. */
 export class WorkStore {
   private readonly listeners = new Set<() => void>();
-  private readonly device: Device;
   private readonly outbox: Outbox;
-  private readonly board: NoticeBoard;
+  private readonly view: PendingView;
   private readonly puller: LogPuller;
   private readonly sender: Sender;
   private readonly feed: LiveFeed;
@@ -52,34 +64,38 @@ export class WorkStore {
   private restored: Promise<void> | null = null;
   private readTrouble: Trouble | null = null;
   private sendTrouble: Trouble | null = null;
+  private lastPullAt = 0;
+  private troubleOf: PersonId | null = null;
+  private forgetTabs: (() => void) | null = null;
   /** Accepted, but their entries have not been pulled yet: shown on, so that nothing flickers. */
   private settled: PushedAction[] = [];
   private snapshot: WorkSnapshot = NOTHING_YET;
 
   constructor(
     private readonly around: WorkSurroundings,
-    /** Names team and event in storage. */
-    name: string,
+    private readonly place: Place,
   ) {
-    const { client, storage, shelf, newId, now } = around;
-    this.device = new Device(storage, newId);
-    this.outbox = new Outbox(storage, `work.${name}.outbox`);
-    this.board = new NoticeBoard(storage, `work.${name}.notices`);
+    const { client, box, shelf, newId, now, later, takeTurn } = around;
+    this.outbox = new Outbox({ box, place, newId, onChange: () => this.tell() });
+    this.view = new PendingView({ onReady: () => this.tell(), now, later });
     this.puller = new LogPuller({
       pull: client.pull,
       shelf,
+      onNews: (before, page) => this.onNews(before, page),
       onChange: (trouble) => this.onPulled(trouble),
     });
     this.sender = new Sender({
+      place,
       push: client.push,
-      outbox: this.outbox,
-      turn: new SendTurn(storage, `work.${name}.turn`, newId(), now),
+      takeTurn,
+      refresh: () => this.outbox.refresh(),
+      next: () => this.nextToSend(),
       onAnswers: (results, actions) => this.onAnswers(results, actions),
-      onTrouble: (trouble) => this.onSendTrouble(trouble),
+      onTrouble: (trouble, owner) => this.onSendTrouble(trouble, owner),
     });
     this.feed = new LiveFeed({
       open: around.openLive,
-      onSeq: (seq) => this.puller.hear(seq),
+      onSeq: (seq) => this.hearSeq(seq),
       onChange: (connected) => this.onConnected(connected),
     });
     this.snapshot = this.makeSnapshot();
@@ -93,12 +109,13 @@ export class WorkStore {
   readonly getSnapshot = (): WorkSnapshot => this.snapshot;
 
   get deviceId(): string {
-    return this.device.id;
+    return this.outbox.deviceId;
   }
 
   /** What this device kept is shown first; the server is asked as soon as that is there. */
   start(): void {
     this.running = true;
+    this.forgetTabs ??= this.around.box.hear((change) => this.onOtherTab(change));
     this.restored ??= this.restore();
     void this.restored.then(() => {
       if (!this.running) return;
@@ -111,40 +128,41 @@ export class WorkStore {
 
   stop(): void {
     this.running = false;
+    this.forgetTabs?.();
+    this.forgetTabs = null;
     this.feed.stop();
     this.puller.stop();
     this.replicaBackoff.reset();
     this.sender.stop();
   }
 
-  /** Does something in the bay: shown at once, kept on the device, sent when it can be. */
+  /** Does something in the bay: kept on the device, then shown, sent when it can be. */
   readonly act = <K extends ActionKind>(kind: K, args: ArgsOf<K>, by: PersonId): ActResult => {
-    if (!this.replica) return { ok: false, sentence: 'The event is not here yet. Wait until it has come.' };
+    const { replica } = this;
+    if (!replica) return { ok: false, sentence: 'The event is not here yet. Wait until it has come.' };
     const action: PushedAction = {
       kind,
       args,
       by,
       actionId: this.around.newId(),
-      deviceId: this.device.id,
-      deviceSeq: this.device.nextSeq(),
+      deviceId: this.outbox.deviceId,
+      deviceSeq: this.outbox.nextSeq(),
       deviceTime: this.around.now(),
       version: ACTION_VERSION,
     };
-    const outcome = decideLocally(this.snapshot.state, action, this.replica);
+    const outcome = decideLocally(this.stateToDecideOn(replica), action, replica);
     if (!outcome.ok) {
-      this.board.add({ action, kind: 'refused', sentence: outcome.sentence });
-      this.tell();
+      const { actionId: id } = action;
+      const about = { id, place: this.place, owner: replica.me.personId, action };
+      void this.outbox.addNotice({ ...about, kind: 'refused', sentence: outcome.sentence });
       return outcome;
     }
-    this.outbox.add(action);
-    this.tell();
-    this.sender.kick();
+    void this.outbox.add(this.waitingOf(action, outcome.entries, replica)).then(() => this.kick());
     return { ok: true, actionId: action.actionId };
   };
 
-  readonly dismiss = (actionId: ActionId): void => {
-    this.board.dismiss(actionId);
-    this.tell();
+  readonly dismiss = (noticeId: string): void => {
+    void this.outbox.dismiss(noticeId);
   };
 
   /** A person asked, signed in again, or the network is back: everything at once instead of after its pause. */
@@ -163,22 +181,30 @@ export class WorkStore {
   lookedAt(): void {
     if (this.around.now() - this.receivedAt > STALE_MILLIS) void this.fetchReplica();
     this.puller.pull();
+    this.readStorage();
   }
 
-  /** Another tab wrote to the storage. */
+  /** Another tab may have written to the storage. */
   readStorage(): void {
-    this.outbox.refresh();
-    this.board.refresh();
-    this.tell();
-    this.sender.kick();
+    void this.outbox.refresh().then(() => this.kick());
+  }
+
+  private onOtherTab(change: BoxChange): void {
+    this.outbox.hear(change);
+    if (change.added) this.kick();
+  }
+
+  private kick(): void {
+    if (this.running) this.sender.kick();
   }
 
   private async restore(): Promise<void> {
-    const kept = await this.around.shelf.read();
-    if (!kept) return;
-    this.replica = kept.replica;
-    this.receivedAt = kept.receivedAt;
-    this.puller.restore(kept.entries);
+    const [kept] = await Promise.all([this.around.shelf.read(), this.outbox.open()]);
+    if (kept) {
+      this.replica = kept.replica;
+      this.receivedAt = kept.receivedAt;
+      this.puller.restore(kept.entries);
+    }
     this.tell();
   }
 
@@ -187,16 +213,59 @@ export class WorkStore {
     this.fetchingReplica = true;
     const answer = await this.around.client.getReplica();
     this.fetchingReplica = false;
-    if (answer.ok) {
-      this.replica = answer.value;
-      this.receivedAt = this.around.now();
-      this.around.shelf.keepReplica(this.replica, this.receivedAt);
-      this.replicaBackoff.reset();
-    } else {
+    if (answer.ok) this.takeReplica(answer.value);
+    else {
       this.readTrouble = answer;
       if (!this.replica && isPassing(answer)) this.replicaBackoff.again(() => void this.fetchReplica());
     }
     this.tell();
+  }
+
+  private takeReplica(replica: EventReplica): void {
+    const before = this.replica?.me.personId;
+    this.replica = replica;
+    this.receivedAt = this.around.now();
+    this.around.shelf.keepReplica(replica, this.receivedAt);
+    this.replicaBackoff.reset();
+    // What was held back for want of this person can go now.
+    if (before !== undefined && before !== replica.me.personId && this.running) this.sender.resume();
+    else this.kick();
+  }
+
+  /** Only what was entered by the person who is signed in; before that is known, the server tells. */
+  private nextToSend(): ToSend | null {
+    const owner = this.replica?.me.personId ?? this.outbox.list()[0]?.owner;
+    if (owner === undefined) return null;
+    const actions = this.outbox.listOf(owner).map((waiting) => waiting.action);
+    return actions.length > 0 ? { owner, actions } : null;
+  }
+
+  /** With what was tapped a moment ago and is still being written down. */
+  private stateToDecideOn(replica: EventReplica) {
+    const { state, entries, confirmedSeq } = this.snapshot;
+    const entering = this.outbox.listEntering().map((waiting) => waiting.action);
+    return stateAfter(state, entering, replica, entries.at(-1)?.seq ?? confirmedSeq);
+  }
+
+  private waitingOf(action: PushedAction, entries: EntryDraft[], replica: EventReplica): WaitingAction {
+    const { personId } = replica.me;
+    const [first] = numberEntries(entries.slice(0, 1), 0, null);
+    const words = first ? sentenceOf(first, entryNamesOf(replica, this.snapshot.state)) : action.kind;
+    const whose = { owner: personId, ownerName: nameOf(replica, personId) };
+    return { action, place: this.place, eventName: replica.name, ...whose, words };
+  }
+
+  /** While a long queue is sent, each answer is told by the stream too. */
+  private hearSeq(seq: number): void {
+    if (this.outbox.list().length <= LONG_QUEUE) this.puller.hear(seq);
+  }
+
+  /** What others did with this person's work is told, like an answer, until it has been read. */
+  private onNews(before: ConfirmedLog, page: readonly LogEntry[]): void {
+    if (!this.replica) return;
+    const told = toldIn(before, page, this.replica, this.place);
+    const owner = this.replica.me.personId;
+    if (told.length > 0) void this.outbox.tell(owner, page.at(-1)?.seq ?? 0, told);
   }
 
   private onPulled(trouble: Trouble | null): void {
@@ -217,27 +286,40 @@ export class WorkStore {
     return this.replica?.people.some((person) => person.personId === personId) ?? false;
   }
 
-  private onAnswers(results: readonly PushResult[], actions: readonly PushedAction[]): void {
-    for (const result of results) {
-      const action = actions.find((each) => each.actionId === result.actionId);
-      if (!action) continue;
-      if (result.status === 'accepted') this.settled.push(action);
-      this.board.addAnswer(result, action);
+  private async onAnswers(results: readonly PushResult[], actions: readonly PushedAction[]): Promise<void> {
+    const byId = new Map(actions.map((action) => [action.actionId, action]));
+    for (const { actionId, status } of results) {
+      const action = byId.get(actionId);
+      if (action && status === 'accepted') this.settled.push(action);
     }
-    this.puller.pull();
-    this.tell();
+    const owner = this.outbox.list().find(({ action }) => byId.has(action.actionId))?.owner;
+    const notices = noticesOfAnswers(results, byId, { place: this.place, owner: owner ?? '' });
+    await this.outbox.settle({ ids: results.map((result) => result.actionId), notices });
+    await this.outbox.keepLoose();
+    this.pullNowAndThen();
   }
 
-  private onSendTrouble(trouble: Trouble | null): void {
+  private pullNowAndThen(): void {
+    const now = this.around.now();
+    const isLong = this.outbox.list().length > LONG_QUEUE;
+    if (isLong && now - this.lastPullAt < PULL_EVERY_MILLIS) return;
+    this.lastPullAt = now;
+    this.puller.pull();
+  }
+
+  private onSendTrouble(trouble: Trouble | null, owner: PersonId): void {
     if (trouble === this.sendTrouble) return;
     this.sendTrouble = trouble;
+    this.troubleOf = owner;
+    // Maybe somebody else has signed in since: then these wait, and the screen must not speak in the old name.
+    if (trouble?.problem.code === 'notAllowed') void this.fetchReplica();
     this.tell();
   }
 
   private onConnected(connected: boolean): void {
     this.connected = connected;
     // What failed for want of a network need not wait for its pause.
-    if (connected) this.sender.kick();
+    if (connected) this.kick();
     this.tell();
   }
 
@@ -246,29 +328,40 @@ export class WorkStore {
     for (const listener of this.listeners) listener();
   }
 
-  private makeSnapshot(): WorkSnapshot {
+  private shownNow(waiting: readonly WaitingAction[]): Shown {
     const { log } = this.puller;
-    const waiting = this.outbox.list();
-    const shown = this.replica
-      ? showPending(log, [...this.settled, ...waiting], this.replica)
-      : { state: log.state, pending: [] };
+    if (!this.replica) return { log, state: log.state, pending: [] };
+    return this.view.over(log, this.replica, [...this.settled, ...waiting.map(({ action }) => action)]);
+  }
+
+  private makeSnapshot(): WorkSnapshot {
+    const me = this.replica?.me.personId;
+    const waiting = me === undefined ? this.outbox.list() : this.outbox.listOf(me);
+    const { log, state, pending } = this.shownNow(waiting);
     return {
       status: this.statusNow(),
-      problem: (this.sendTrouble ?? this.readTrouble)?.problem ?? null,
+      problem: (this.ownSendTrouble() ?? this.readTrouble)?.problem ?? null,
       replica: this.replica,
       receivedAt: this.receivedAt,
-      state: shown.state,
-      entries: [...log.entries, ...shown.pending],
+      state,
+      entries: [...log.entries, ...pending],
       confirmedSeq: log.lastSeq,
       waiting: waiting.length,
-      isKept: this.outbox.isKept,
-      notices: this.board.list(),
+      unkept: this.outbox.looseCount,
+      othersWaiting: me === undefined ? [] : othersIn(this.outbox.list(), me),
+      notices: me === undefined ? [] : this.outbox.noticesOf(me),
     };
+  }
+
+  /** That another's entries are not taken is no trouble of whoever is signed in: a sentence says that they wait. */
+  private ownSendTrouble(): Trouble | null {
+    const me = this.replica?.me.personId;
+    return me === undefined || this.troubleOf === me ? this.sendTrouble : null;
   }
 
   private statusNow(): WorkStatus {
     if (!this.replica || !this.puller.caughtUp) return this.readTrouble ? 'failed' : 'loading';
-    if (this.readTrouble?.lost || this.sendTrouble?.lost) return 'offline';
+    if (this.readTrouble?.lost || this.ownSendTrouble()?.lost) return 'offline';
     return this.connected && !this.readTrouble ? 'live' : 'behind';
   }
 }

@@ -17,7 +17,7 @@ import {
   type WorkState,
 } from '@halfshaft/worklog';
 import type { z } from 'zod';
-import { unknown } from '../../errors';
+import { AppError, unknown } from '../../errors';
 import { mayManage, maySeeEvent } from '../people/ability';
 import { type Facts, factsOf, idsIn, refusalOf, rulesFor, type ShapedAction, shapeAction } from './actions';
 import {
@@ -41,6 +41,8 @@ export interface Push {
   teamId: string;
   userId: string;
   eventId: string;
+  /** Who entered them, where the phone says so. */
+  enteredBy?: string | undefined;
   actions: Pushed[];
 }
 
@@ -54,17 +56,30 @@ const ACTIONS_AT_ONCE = 10;
  * Decides pushed actions in their device's order, a few in each transaction. A refused or malformed one is answered like
  * the others and never holds them up; an unexpected error takes back its whole transaction, so a repeat starts afresh.
  */
-export async function push(store: Store, { teamId, userId, eventId, actions }: Push, now: () => number) {
+export async function push(
+  store: Store,
+  { teamId, userId, eventId, enteredBy, actions }: Push,
+  now: () => number,
+) {
   const results: PushResult[] = [];
   const inOrder = [...actions].sort((one, other) => one.deviceSeq - other.deviceSeq);
   let lastSeq = 0;
   for (let from = 0; from < inOrder.length; from += ACTIONS_AT_ONCE) {
     const some = inOrder.slice(from, from + ACTIONS_AT_ONCE);
-    const answer = await inTeam(store, { teamId, userId }, (tx) => pushSome(tx, eventId, some, now()));
+    const answer = await inTeam(store, { teamId, userId }, (tx) => {
+      refuseOthers(tx, enteredBy);
+      return pushSome(tx, eventId, some, now());
+    });
     results.push(...answer.results);
     lastSeq = answer.lastSeq;
   }
   return { results, lastSeq };
+}
+
+/** A phone may be shared: what one person entered on it is not taken under the sign-in of the next. */
+function refuseOthers({ member }: MemberTx, enteredBy: string | undefined): void {
+  if (enteredBy === undefined || enteredBy === member.personId) return;
+  throw new AppError('notAllowed', 'Someone else entered this. It waits until that person signs in here.');
 }
 
 /** What became of one pushed action, before it is put into words. */

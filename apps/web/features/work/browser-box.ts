@@ -1,0 +1,133 @@
+import type { PersonId } from '@halfshaft/worklog';
+import { openPhoneDatabase, type PhoneDatabase, storeTogether } from '@/lib/phone-database';
+import { askToPersist } from '@/lib/storage-room';
+import { type TabChannel, tabChannel } from '@/lib/tab-channel';
+import { moveOldOutbox } from './move-old-outbox';
+import { newId } from './new-id';
+import type { BoxChange, BoxContents, KnownDevice, OutboxBox } from './outbox-box';
+import { isWaiting } from './read-kept';
+import type { Place, WaitingAction, WorkNotice } from './waiting-action';
+
+export const DEVICE_MARK = 'device';
+
+/** Written to the disk before the promise resolves, not only handed to the system: a flat battery must not undo a tap. */
+const DURABLE = { durability: 'strict' } as const;
+
+/** The box in the browser's own database. */
+export function browserBox(channel: TabChannel<BoxChange> = tabChannel('outbox')): OutboxBox {
+  return {
+    async device() {
+      const database = await openOrThrow();
+      await moveOldOutbox(database);
+      return findDevice(database);
+    },
+    read: async (place) => readPlace(await openOrThrow(), place),
+    readAll: async () => readAll(await openOrThrow()),
+    async keep(waiting, fixed) {
+      const kept = await keepOne(await openOrThrow(), waiting, fixed);
+      channel.tell({ place: kept.place, added: kept });
+      askToPersist();
+      return kept;
+    },
+    async settle(place, { ids, notices }) {
+      const change = (await openOrThrow()).transaction(['outbox', 'notices'], 'readwrite', DURABLE);
+      await storeTogether(change, [
+        ...ids.map((id) => () => change.objectStore('outbox').delete(id)),
+        ...notices.map((notice) => () => change.objectStore('notices').put(notice, notice.id)),
+      ]);
+      channel.tell({ place, settled: ids, noticed: notices.length > 0 });
+    },
+    async tell(place, owner, seq, notices) {
+      const change = (await openOrThrow()).transaction(['notices', 'marks'], 'readwrite', DURABLE);
+      const marks = change.objectStore('marks');
+      const key = toldMark(place, owner);
+      const before = await marks.get(key);
+      const told = typeof before === 'number' ? before : 0;
+      const fresh = notices.filter((each) => each.seq > told);
+      await storeTogether(change, [
+        ...fresh.map(
+          ({ notice }) =>
+            () =>
+              change.objectStore('notices').put(notice, notice.id),
+        ),
+        ...(seq > told ? [() => marks.put(seq, key)] : []),
+      ]);
+      if (fresh.length > 0) channel.tell({ place, noticed: true });
+    },
+    async dismiss(place, noticeId) {
+      await (await openOrThrow()).delete('notices', noticeId);
+      channel.tell({ place, noticed: true });
+    },
+    async clear() {
+      const database = await openOrThrow();
+      const { waiting, notices } = await readAll(database);
+      const change = database.transaction(['outbox', 'notices'], 'readwrite', DURABLE);
+      await storeTogether(change, [
+        () => change.objectStore('outbox').clear(),
+        () => change.objectStore('notices').clear(),
+      ]);
+      for (const place of new Set([...waiting, ...notices].map((each) => each.place))) {
+        const settled = waiting.filter((each) => each.place === place).map(({ action }) => action.actionId);
+        channel.tell({ place, settled, noticed: true });
+      }
+    },
+    hear: (listener) => channel.hear(listener),
+  };
+}
+
+async function openOrThrow(): Promise<PhoneDatabase> {
+  const database = await openPhoneDatabase();
+  if (!database) throw new Error('The browser keeps no database.');
+  return database;
+}
+
+async function findDevice(database: PhoneDatabase): Promise<KnownDevice> {
+  const change = database.transaction('marks', 'readwrite', DURABLE);
+  const known = (await change.store.get(DEVICE_MARK)) as KnownDevice | undefined;
+  const device = known ?? { deviceId: newId(), lastSeq: 0 };
+  if (!known) await change.store.put(device, DEVICE_MARK);
+  await change.done;
+  return device;
+}
+
+async function keepOne(
+  database: PhoneDatabase,
+  waiting: WaitingAction,
+  fixed: boolean,
+): Promise<WaitingAction> {
+  const change = database.transaction(['outbox', 'marks'], 'readwrite', DURABLE);
+  const marks = change.objectStore('marks');
+  const device = (await marks.get(DEVICE_MARK)) as KnownDevice | undefined;
+  const { action } = waiting;
+  const lastSeq = device?.lastSeq ?? 0;
+  const deviceSeq = fixed ? action.deviceSeq : Math.max(action.deviceSeq, lastSeq + 1);
+  const kept = { ...waiting, action: { ...action, deviceSeq } };
+  const counted = { deviceId: device?.deviceId ?? action.deviceId, lastSeq: Math.max(lastSeq, deviceSeq) };
+  await storeTogether(change, [
+    () => change.objectStore('outbox').put(kept, action.actionId),
+    () => marks.put(counted, DEVICE_MARK),
+  ]);
+  return kept;
+}
+
+async function readPlace(database: PhoneDatabase, place: Place): Promise<BoxContents> {
+  const look = database.transaction(['outbox', 'notices']);
+  const [waiting, notices] = await Promise.all([
+    look.objectStore('outbox').index('byPlace').getAll(place),
+    look.objectStore('notices').index('byPlace').getAll(place),
+  ]);
+  return { waiting: waiting.filter(isWaiting), notices: notices as WorkNotice[] };
+}
+
+async function readAll(database: PhoneDatabase): Promise<BoxContents> {
+  const look = database.transaction(['outbox', 'notices']);
+  const [waiting, notices] = await Promise.all([
+    look.objectStore('outbox').getAll(),
+    look.objectStore('notices').getAll(),
+  ]);
+  return { waiting: waiting.filter(isWaiting), notices: notices as WorkNotice[] };
+}
+
+function toldMark(place: Place, owner: PersonId): string {
+  return `told.${place}.${owner}`;
+}

@@ -1,0 +1,86 @@
+import { resolve } from 'node:path';
+import type { LogEntry } from '@halfshaft/worklog';
+import type { BrowserContext, Page } from 'playwright-core';
+import { openPage } from '../browser/chromium';
+import type { TeamAtEvent } from '../support/event';
+import type { House } from '../support/house';
+
+export const PAGES = { kind: 'build' as const, folder: resolve(import.meta.dirname, '../../apps/web/out') };
+/** What a browser says of requests that reach nobody or are refused; how many there are is chance. */
+const TOLERATED = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_FAILED|Failed to load resource/];
+
+export function openPhone(house: House, cookie: string, colorScheme: 'light' | 'dark' = 'light') {
+  return openPage({
+    ...{ width: 360, height: 740, colorScheme },
+    ...{ baseUrl: house.url, cookie, tolerated: TOLERATED },
+  });
+}
+
+export function bayOf(team: TeamAtEvent): string {
+  const query = new URLSearchParams({ team: team.teamId, event: team.eventId, car: team.entryId, at: 'A' });
+  return `/bay/?${query}`;
+}
+
+/** The bay is on the screen, and on the phone. */
+export async function openBay(page: Page, team: TeamAtEvent): Promise<void> {
+  await page.goto(bayOf(team));
+  await page.getByRole('button', { name: 'Raise a snag' }).waitFor();
+}
+
+export async function raiseSnag(page: Page, words: string): Promise<void> {
+  await page.getByRole('button', { name: 'Raise a snag' }).click();
+  await page.getByLabel('What is wrong?').fill(words);
+  await page.getByRole('button', { name: 'Raise the snag' }).click();
+  await page.getByText(words, { exact: false }).first().waitFor();
+}
+
+/** The phone is in the hands of someone else's session from here on, as after signing in elsewhere in the browser. */
+export async function takeOver(context: BrowserContext, house: House, cookie: string): Promise<void> {
+  await context.clearCookies();
+  const pairs = cookie.split('; ').filter(Boolean);
+  await context.addCookies(
+    pairs.map((pair) => {
+      const [name = '', ...value] = pair.split('=');
+      return { name, value: value.join('='), url: house.url };
+    }),
+  );
+}
+
+/** Nothing that is done reaches the server, while everything else does. */
+export async function holdBack(page: Page): Promise<() => Promise<void>> {
+  const address = '**/trpc/work.push**';
+  await page.route(address, (route) => route.abort());
+  return () => page.unroute(address);
+}
+
+export async function readLog(team: TeamAtEvent): Promise<LogEntry[]> {
+  const all: LogEntry[] = [];
+  for (;;) {
+    const since = all.at(-1)?.seq ?? 0;
+    const { entries } = await team.caller.work.pull({ teamId: team.teamId, eventId: team.eventId, since });
+    all.push(...entries);
+    if (entries.length === 0) return all;
+  }
+}
+
+export function snagWords(entries: readonly LogEntry[]): string[] {
+  return entries.flatMap(({ body }) => (body.kind === 'snagRaised' ? [body.words] : []));
+}
+
+/** How many actions the phone's own database holds. */
+export function countKept(page: Page): Promise<number> {
+  return page.evaluate(
+    () =>
+      new Promise<number>((done, fail) => {
+        const asked = indexedDB.open('halfshaft');
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          const counted = asked.result.transaction('outbox').objectStore('outbox').count();
+          counted.onsuccess = () => {
+            asked.result.close();
+            done(counted.result);
+          };
+        };
+      }),
+  );
+}
