@@ -22,7 +22,7 @@ export interface Generated extends Solution {
 
 /**
  * Serial generation: task by task, each at the earliest time at which its people, tools and place are free, people who
- * did the work before it first. What is under way or pinned to a time is placed before all else. Where a longest lag or a
+ * did the work before it first. Optional work that would make a car late is left. What is under way or pinned to a time is placed before all else. Where a longest lag or a
  * pinned start is missed, what came too early is held back and everything made again, a few times.
  */
 export class ServiceGenerator {
@@ -39,6 +39,9 @@ export class ServiceGenerator {
   readonly #held: Int32Array;
   readonly #free: Uint8Array;
   readonly #preference: Int32Array;
+  /** The tasks that run at some time of a stretch that is looked at. */
+  readonly #beside: Int32Array;
+  #besides = 0;
   readonly #moments: readonly number[];
   readonly #horizon: number;
 
@@ -57,6 +60,7 @@ export class ServiceGenerator {
     this.#held = new Int32Array(size);
     this.#free = new Uint8Array(service.service.people.length);
     this.#preference = new Int32Array(service.service.people.length);
+    this.#beside = new Int32Array(size);
     this.#moments = [
       ...new Set(service.service.people.flatMap(({ hours }) => hours.map(({ from }) => from))),
     ];
@@ -90,8 +94,10 @@ export class ServiceGenerator {
     for (;;) {
       const task = this.#next(genes.priorities);
       if (!task) break;
-      broken += this.#place(task, this.#earliest(task, genes), false);
+      const over = this.#place(task, this.#earliest(task, genes), false);
       this.#release(task.number, genes);
+      if (this.#isLate(task) && this.#canLeave(task)) this.#leave(task);
+      else broken += over;
     }
     const forgotten = this.service.tasks.filter(
       ({ number }) => this.#isDone(number) && !at(this.#placed, number),
@@ -151,6 +157,7 @@ export class ServiceGenerator {
     const way = task.ways[at(this.#ways, task.number)];
     if (!way) return this.#horizon;
     let start = from;
+    this.#prefer(task);
     while (!this.#fits(task, way, start)) {
       const next = fixed ? Number.POSITIVE_INFINITY : this.#nextMoment(start);
       if (next > this.#horizon) {
@@ -162,6 +169,26 @@ export class ServiceGenerator {
     this.#book(task, way, start);
     const early = Math.max(0, task.earliest - start);
     return early + Math.max(0, start + way.duration - task.latest);
+  }
+
+  #isLate({ number, car }: CompiledTask): boolean {
+    return at(this.#finishes, number) > (this.service.cars[car]?.outTime ?? 0);
+  }
+
+  /** Nothing that must be done, or that something else hangs on. */
+  #canLeave({ number, must }: CompiledTask): boolean {
+    if (must || this.#ties.together.some(([one, other]) => one === number || other === number)) return false;
+    return this.#ties.ends.every(
+      ({ end, users }) =>
+        end !== number &&
+        (!users.includes(number) || users.some((user) => user !== number && at(this.#placed, user) === 1)),
+    );
+  }
+
+  /** Its start stays, as a hint when it was tried. */
+  #leave({ number }: CompiledTask): void {
+    this.#ways[number] = LEFT;
+    this.#placed[number] = 0;
   }
 
   #book(task: CompiledTask, way: CompiledWay, start: number): void {
@@ -184,15 +211,16 @@ export class ServiceGenerator {
   #fits(task: CompiledTask, way: CompiledWay, start: number): boolean {
     const finish = start + way.duration;
     this.#markFree(task, start, finish);
+    this.#besides = 0;
     for (const other of this.service.tasks) {
       if (!this.#runsWithin(other.number, start, finish)) continue;
       if (other.car === task.car && (other.fuelOpen || task.fuelOpen)) return false;
       for (const person of this.#seatsOf(other)) this.#free[person] = 0;
+      this.#beside[this.#besides] = other.number;
+      this.#besides += 1;
     }
-    if (!this.#hasRoom(way, start, finish)) return false;
     const seats = this.#seats[task.number];
-    if (!seats) return false;
-    this.#prefer(task);
+    if (!seats || !this.#hasRoom(way, start)) return false;
     return seatPeople(way, this.#free, task.people, this.#preference, seats);
   }
 
@@ -227,29 +255,35 @@ export class ServiceGenerator {
   }
 
   /** Use only rises where something starts. */
-  #hasRoom(way: CompiledWay, start: number, finish: number): boolean {
+  #hasRoom(way: CompiledWay, start: number): boolean {
     const { tools, places } = this.service.service;
-    for (const { number } of [{ number: -1 }, ...this.service.tasks]) {
-      const moment = number < 0 ? start : Math.max(start, at(this.starts, number));
-      if (number >= 0 && !this.#runsWithin(number, start, finish)) continue;
-      for (const [tool, { count }] of tools.entries()) {
-        const wanted = way.tools[tool] ?? 0;
-        if (wanted > 0 && wanted + this.#useAt(moment, (other) => other.tools[tool] ?? 0) > count)
-          return false;
-      }
-      const room = places[way.place ?? -1]?.room;
-      if (room === undefined) continue;
-      const there = this.#useAt(moment, (other) => (other.place === way.place ? other.heads : 0));
-      if (way.heads > 0 && way.heads + there > room) return false;
+    for (const [tool, { count }] of tools.entries()) {
+      const wanted = way.tools[tool] ?? 0;
+      if (wanted > 0 && wanted + this.#mostUsed(start, (other) => other.tools[tool] ?? 0) > count)
+        return false;
     }
-    return true;
+    const room = places[way.place ?? -1]?.room;
+    if (room === undefined || way.heads === 0) return true;
+    return (
+      way.heads + this.#mostUsed(start, (other) => (other.place === way.place ? other.heads : 0)) <= room
+    );
+  }
+
+  #mostUsed(start: number, amountOf: (way: CompiledWay) => number): number {
+    let most = this.#useAt(start, amountOf);
+    for (let place = 0; place < this.#besides; place += 1) {
+      const moment = at(this.starts, at(this.#beside, place));
+      if (moment > start) most = Math.max(most, this.#useAt(moment, amountOf));
+    }
+    return most;
   }
 
   #useAt(moment: number, amountOf: (way: CompiledWay) => number): number {
     let use = 0;
-    for (const { number, ways } of this.service.tasks) {
-      if (!this.#runsWithin(number, moment, moment + 1)) continue;
-      const way = ways[at(this.#ways, number)];
+    for (let place = 0; place < this.#besides; place += 1) {
+      const task = at(this.#beside, place);
+      if (moment < at(this.starts, task) || moment >= at(this.#finishes, task)) continue;
+      const way = this.service.tasks[task]?.ways[at(this.#ways, task)];
       if (way) use += amountOf(way);
     }
     return use;

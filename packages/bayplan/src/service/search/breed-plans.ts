@@ -1,3 +1,4 @@
+import { at } from '../../at';
 import type { Chance } from '../../search/chance';
 import { compareObjectives } from '../bay-plan';
 import type { CompiledService } from '../compile-service';
@@ -15,8 +16,7 @@ interface Kept extends Parent {
 
 /**
  * Breeds plans without an end, in the manner of {@link openSearch}: the best few are kept, and a child takes after the better
- * of two of them. The first ones come from latest starts, without and with all optional work, then from blurred
- * ones. Yields how many schedules each cost, and the plan when it keeps every rule.
+ * of two of them. The first ones come from latest starts, then from blurred ones. Yields how many schedules each cost, and the plan when it keeps every rule.
  */
 export function* breedPlans(
   service: CompiledService,
@@ -42,7 +42,7 @@ export function* breedPlans(
   }
 }
 
-/** By latest start with little work, with all work by value, then blurred with some of it. */
+/** By latest start; every other time the rest after what must be done, by worth. Later ones blurred, and not all of it. */
 function begin(
   service: CompiledService,
   first: Float64Array,
@@ -51,10 +51,13 @@ function begin(
   child: Genes,
 ): void {
   const span = service.latest - service.earliest;
-  child.priorities.set(first.map((value) => (number < 2 ? value : value + BLUR * span * chance.share())));
-  const share = number === 0 ? 0 : number === 1 ? 1 : chance.share();
+  const share = number < PARENTS / 2 ? 1 : chance.share();
   for (const { number: task, ways, must } of service.tasks) {
+    const blur = number < 2 ? 0 : BLUR * span * chance.share();
     const best = ways.reduce((one, way, place) => (way.value > (ways[one]?.value ?? 0) ? place : one), 0);
+    const { duration = 0, heads = 0, value = 0 } = ways[best] ?? {};
+    const byWorth = span + (duration * heads) / Math.max(1, value);
+    child.priorities[task] = blur + (must || number % 2 === 1 ? at(first, task) : byWorth);
     child.ways[task] = must ? 0 : chance.share() < share ? best : LEFT;
     child.sides[task] = number > 1 && chance.share() < BLUR ? 0 : 1;
   }
