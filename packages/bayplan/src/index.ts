@@ -16,3 +16,38 @@ export { openSearch, type Search, type SearchOptions, type SearchResult } from '
 // Judging a schedule
 export { type LowerBounds, lowerBounds } from './bounds/lower-bounds';
 export { checkSchedule, type ScheduleFault } from './check-schedule';
+
+// A service: who does what on which car
+export type {
+  Access,
+  Crew,
+  Pin,
+  Place,
+  Service,
+  ServiceCar,
+  ServiceLink,
+  ServicePerson,
+  ServiceTask,
+  Stretch,
+  Tool,
+  UnderWay,
+  Way,
+} from './service/service-model';
+export { findServiceFault, type ServiceFault } from './service/find-service-fault';
+export { plannedDuration } from './service/planned-duration';
+export {
+  type Assigned,
+  type BayPlan,
+  compareObjectives,
+  LEVELS,
+  type Level,
+  type Objective,
+  type PlannedWork,
+} from './service/bay-plan';
+export { type BayPlanFault, checkBayPlan } from './service/check-bay-plan';
+export {
+  openPlanning,
+  type Planning,
+  type PlanningOptions,
+  type PlanningResult,
+} from './service/search/open-planning';

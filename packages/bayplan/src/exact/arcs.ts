@@ -3,10 +3,7 @@ import { findPairs, type Pair } from '../bounds/windows';
 import type { CompiledProject } from '../compile-project';
 import { IntList, read } from './int-list';
 
-/**
- * "Slot `to` is at least slot `from` plus `lengths`", always or only when a fact holds: what waits for what, in both
- * directions, and the two orders of each pair of jobs that can't run side by side.
- */
+/** "Slot `to` is at least slot `from` plus `lengths`", always or only when a fact holds. */
 export class Arcs {
   readonly from = new IntList();
   readonly to = new IntList();
@@ -16,21 +13,12 @@ export class Arcs {
   readonly ifValue = new IntList();
   /** Per slot the arcs that a raise of it may set going. */
   readonly touching: readonly IntList[];
-  /** The pairs: number `size + n` is 1 when the first of pair n goes first, 0 when the other does. */
-  readonly pairs: readonly Pair[];
 
-  constructor(project: CompiledProject) {
-    this.pairs = findOpenPairs(project);
-    this.touching = Array.from({ length: 2 * (project.size + this.pairs.length) }, () => new IntList());
-    addLinks(this, project);
-    this.pairs.forEach(([one, other], place) => {
-      const order = project.size + place;
-      this.addBoth(one, other, at(project.durations, one), 2 * order, 1);
-      this.addBoth(other, one, at(project.durations, other), 2 * order + 1, 0);
-    });
+  constructor(slots: number) {
+    this.touching = Array.from({ length: slots }, () => new IntList());
   }
 
-  /** `second` starts at least `length` after `first`; seen from the end, `first` ends so much before. */
+  /** Number `second` is at least `length` more than `first`; seen from the other end, `first` so much less. */
   addBoth(first: number, second: number, length: number, ifSlot: number, ifValue: number): void {
     this.#add(2 * first, 2 * second, length, ifSlot, ifValue);
     this.#add(2 * second + 1, 2 * first + 1, length, ifSlot, ifValue);
@@ -46,6 +34,22 @@ export class Arcs {
     this.touching[from]?.push(arc);
     this.touching[ifSlot]?.push(arc);
   }
+}
+
+/**
+ * The arcs of a project: what waits for what, and the two orders of each pair of jobs that can't run side by side. Numbers
+ * 0 … size − 1 are the starts of the jobs; number `size + n` is 1 when the first of pair n goes first, 0 when the other does.
+ */
+export function arcsOf(project: CompiledProject): { arcs: Arcs; pairs: readonly Pair[] } {
+  const pairs = findOpenPairs(project);
+  const arcs = new Arcs(2 * (project.size + pairs.length));
+  addLinks(arcs, project);
+  pairs.forEach(([one, other], place) => {
+    const order = project.size + place;
+    arcs.addBoth(one, other, at(project.durations, one), 2 * order, 1);
+    arcs.addBoth(other, one, at(project.durations, other), 2 * order + 1, 0);
+  });
+  return { arcs, pairs };
 }
 
 function addLinks(arcs: Arcs, { size, before, durations }: CompiledProject): void {

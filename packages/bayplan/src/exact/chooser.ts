@@ -1,3 +1,4 @@
+import type { Pair } from '../bounds/windows';
 import type { CompiledProject } from '../compile-project';
 import type { Engine } from './engine';
 import { read } from './int-list';
@@ -12,12 +13,14 @@ const LARGEST = 1e100;
  */
 export class Chooser {
   readonly #project: CompiledProject;
+  readonly #pairs: readonly Pair[];
   readonly #weights: Float64Array;
   #weight = 1;
 
-  constructor(project: CompiledProject, numbers: number) {
+  constructor(project: CompiledProject, pairs: readonly Pair[]) {
     this.#project = project;
-    this.#weights = new Float64Array(numbers);
+    this.#pairs = pairs;
+    this.#weights = new Float64Array(project.size + pairs.length);
   }
 
   touch(slot: number): void {
@@ -39,7 +42,7 @@ export class Chooser {
     const { values } = engine.trail;
     const order = byWeight ? this.#heaviestOrder(values) : -1;
     if (order >= 0) {
-      const [one, other] = engine.arcs.pairs[order - this.#project.size] ?? [0, 0];
+      const [one, other] = this.#pairs[order - this.#project.size] ?? [0, 0];
       if (read(known, one) < read(known, other)) engine.decide(2 * order, 1);
       else engine.decide(2 * order + 1, 0);
       return true;

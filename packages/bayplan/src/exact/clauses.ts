@@ -1,9 +1,9 @@
 import { IntList, read } from './int-list';
 
-/** What was learned: at least one fact of each clause holds. A clause is slot, value, slot, value, … */
+/** What was learned, or demanded from the start: at least one fact of each clause holds. A clause is slot, value, slot, value, … */
 export class Clauses {
   readonly list: Int32Array[] = [];
-  /** How many decisions each clause ties together: fewer, more useful. */
+  /** How many decisions each clause ties together: fewer, more useful; 0 for what was demanded. */
   readonly #spreads: number[] = [];
   /** Per slot: clause, and from which value of the slot on the watched fact is false. */
   readonly watching: readonly IntList[];
@@ -30,13 +30,17 @@ export class Clauses {
     list?.push(1 - read(clause, 2 * place + 1));
   }
 
-  /** Keeps the more useful half, if there are more than so many. Only at level 0, where no clause is a reason. */
+  /**
+   * Keeps the more useful half of what was learned, if that is more than so many. Only at level 0, where no clause is a
+   * reason.
+   */
   thin(most: number): void {
-    if (this.list.length <= most) return;
+    const demanded = this.#spreads.filter((spread) => spread === 0).length;
+    if (this.list.length - demanded <= most) return;
     const kept = this.list
       .map((clause, number) => ({ clause, number, spread: this.#spreads[number] ?? 0 }))
       .toSorted((one, other) => one.spread - other.spread || other.number - one.number)
-      .slice(0, most >> 1)
+      .slice(0, demanded + (most >> 1))
       .toSorted((one, other) => one.number - other.number);
     this.list.length = 0;
     this.#spreads.length = 0;

@@ -1,45 +1,38 @@
-import { at } from '../at';
-import type { CompiledProject } from '../compile-project';
-import { Arcs } from './arcs';
+import type { Arcs } from './arcs';
 import { BoundsTrail } from './bounds-trail';
 import { Clauses } from './clauses';
 import { IntList, read } from './int-list';
 import { arcReason, clauseReason, indexOf, kindOf, NO_REASON, Notes } from './reasons';
-import { TimeTable } from './time-table';
 
-/**
- * Draws conclusions from bounds until there are no more or two contradict each other. Numbers 0 … size − 1 are the starts
- * of the jobs, the others the orders of pairs ({@link Arcs}).
- */
+/** Something that draws conclusions from all bounds at once, when arcs and clauses have none left. */
+export interface Narrowing {
+  /** False after a contradiction. */
+  narrow: (engine: Engine) => boolean;
+}
+
+/** Draws conclusions from the bounds of some numbers until there are no more or two contradict each other. */
 export class Engine {
-  readonly project: CompiledProject;
   readonly arcs: Arcs;
   readonly trail: BoundsTrail;
   readonly clauses: Clauses;
   readonly notes = new Notes();
   /** After a contradiction: facts that cannot all hold. */
   readonly clash = new IntList();
-  readonly #tables: readonly TimeTable[];
+  readonly #narrowings: readonly Narrowing[];
   readonly #notesAt = new IntList();
   #done = 0;
 
-  constructor(project: CompiledProject, horizon: number) {
-    this.project = project;
-    this.arcs = new Arcs(project);
-    const values = new Int32Array(this.arcs.touching.length);
-    for (let slot = 1; slot < values.length; slot += 2)
-      values[slot] = slot < 2 * project.size ? -horizon : -1;
+  /** `values` are the first bounds, slot by slot (see {@link BoundsTrail}). */
+  constructor(values: Int32Array, arcs: Arcs, narrowings: readonly Narrowing[]) {
+    this.arcs = arcs;
     this.trail = new BoundsTrail(values);
     this.clauses = new Clauses(values.length);
-    this.#tables = Array.from(project.capacities, (_, resource) => new TimeTable(project, resource));
+    this.#narrowings = narrowings;
   }
 
-  /** Every job ends by then. At level 0; false when that can't be. */
-  setDeadline(deadline: number): boolean {
-    for (let job = 0; job < this.project.size; job += 1) {
-      if (!this.demand(2 * job + 1, at(this.project.durations, job) - deadline, NO_REASON)) return false;
-    }
-    for (let slot = 0; slot < 2 * this.project.size; slot += 1) if (!this.#runArcs(slot)) return false;
+  /** Draws the conclusions of all arcs from the first bounds. False after a contradiction. */
+  begin(): boolean {
+    for (let slot = 0; slot < this.trail.values.length; slot += 1) if (!this.#runArcs(slot)) return false;
     return true;
   }
 
@@ -86,7 +79,7 @@ export class Engine {
         this.#done += 1;
         if (!this.#runArcs(slot) || !this.#runClauses(slot)) return false;
       }
-      for (const table of this.#tables) if (!table.narrow(this)) return false;
+      for (const narrowing of this.#narrowings) if (!narrowing.narrow(this)) return false;
       if (this.#done === this.trail.length) return true;
     }
   }

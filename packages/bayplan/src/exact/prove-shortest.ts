@@ -1,9 +1,13 @@
 import { at } from '../at';
 import type { CompiledProject } from '../compile-project';
+import { type Arcs, arcsOf } from './arcs';
 import { Chooser } from './chooser';
 import { Engine } from './engine';
 import { read } from './int-list';
 import { Learner } from './learner';
+import { luby } from './luby';
+import { NO_REASON } from './reasons';
+import { projectTable } from './time-table';
 
 const FIRST_RESTART = 50;
 const CLAUSES_KEPT = 4000;
@@ -30,8 +34,10 @@ export type Descent = 'nothing' | 'shorter' | 'closed';
  * A descent gives each job a start at most once before it ends, so it counts as one schedule, finished or not.
  */
 export function* proveShortest(project: CompiledProject, incumbent: Incumbent): Generator<Descent> {
-  const engine = new Engine(project, incumbent.makespan);
-  const chooser = new Chooser(project, engine.trail.values.length >> 1);
+  const { arcs, pairs } = arcsOf(project);
+  const tables = Array.from(project.capacities, (_, resource) => projectTable(project, resource));
+  const engine = new Engine(firstBounds(project, arcs, incumbent.makespan), arcs, tables);
+  const chooser = new Chooser(project, pairs);
   const learner = new Learner(engine, (slot) => chooser.touch(slot));
   let deadline = incumbent.makespan;
   for (let round = 1; ; round += 1) {
@@ -39,10 +45,10 @@ export function* proveShortest(project: CompiledProject, incumbent: Incumbent): 
       if (incumbent.makespan <= deadline) {
         deadline = incumbent.makespan - 1;
         engine.backTo(0);
-        if (!engine.setDeadline(deadline)) return yield 'closed';
+        if (!setDeadline(engine, project, deadline)) return yield 'closed';
       }
       const shorter = descend(engine, chooser, incumbent, round % 2 === 0);
-      if (shorter) readStarts(engine, incumbent);
+      if (shorter) readStarts(engine, project, incumbent);
       else if (!learner.learn()) return yield 'closed';
       chooser.fade();
       yield shorter ? 'shorter' : 'nothing';
@@ -62,19 +68,25 @@ function descend(engine: Engine, chooser: Chooser, { starts }: Incumbent, byWeig
   return false;
 }
 
-function readStarts(engine: Engine, incumbent: Incumbent): void {
-  const { size, durations } = engine.project;
+function firstBounds({ size }: CompiledProject, { touching }: Arcs, horizon: number): Int32Array {
+  const values = new Int32Array(touching.length);
+  for (let slot = 1; slot < values.length; slot += 2) values[slot] = slot < 2 * size ? -horizon : -1;
+  return values;
+}
+
+/** Every job ends by then. At level 0; false when that can't be. */
+function setDeadline(engine: Engine, { size, durations }: CompiledProject, deadline: number): boolean {
+  for (let job = 0; job < size; job += 1) {
+    if (!engine.demand(2 * job + 1, at(durations, job) - deadline, NO_REASON)) return false;
+  }
+  return engine.begin();
+}
+
+function readStarts(engine: Engine, { size, durations }: CompiledProject, incumbent: Incumbent): void {
   incumbent.makespan = 0;
   for (let job = 0; job < size; job += 1) {
     const start = read(engine.trail.values, 2 * job);
     incumbent.starts[job] = start;
     incumbent.makespan = Math.max(incumbent.makespan, start + at(durations, job));
   }
-}
-
-/** 1 1 2 1 1 2 4 1 1 2 1 1 2 4 8 … */
-function luby(round: number): number {
-  let power = 1;
-  while (2 * power - 1 < round) power *= 2;
-  return 2 * power - 1 === round ? power : luby(round - power + 1);
 }

@@ -1,7 +1,29 @@
 import { at } from '../at';
 import type { CompiledProject } from '../compile-project';
-import type { Engine } from './engine';
+import type { Engine, Narrowing } from './engine';
 import { read } from './int-list';
+
+/** Work that needs some of a resource: its start is a number of the engine. It counts once the fact `ifSlot ≥ 1` holds. */
+export interface TableJob {
+  start: number;
+  duration: number;
+  amount: number;
+  /** −1 for work that is always done. */
+  ifSlot: number;
+}
+
+export function projectTable(
+  { size, resources, needs, durations, capacities }: CompiledProject,
+  resource: number,
+): TimeTable {
+  const jobs = Array.from({ length: size }, (_, job) => ({
+    start: job,
+    duration: at(durations, job),
+    amount: at(needs, job * resources + resource),
+    ifSlot: -1,
+  }));
+  return new TimeTable(jobs, at(capacities, resource));
+}
 
 /**
  * What is certainly in use of one resource: a job runs for sure between its latest start and its earliest finish. Where
@@ -10,23 +32,25 @@ import { read } from './int-list';
  *
  * Everything is written for one direction of time and run in both: seen backwards, a job starts at minus its finish.
  */
-export class TimeTable {
-  readonly #jobs: Int32Array;
-  readonly #amounts: Int32Array;
+export class TimeTable implements Narrowing {
+  readonly #starts: Int32Array;
   readonly #durations: Int32Array;
+  readonly #amounts: Int32Array;
+  readonly #ifSlots: Int32Array;
   readonly #capacity: number;
   readonly #times: Int32Array;
   readonly #heights: Int32Array;
   #events = 0;
 
-  constructor({ size, resources, needs, durations, capacities }: CompiledProject, resource: number) {
-    const amounts = Int32Array.from({ length: size }, (_, job) => at(needs, job * resources + resource));
-    this.#jobs = Int32Array.from(amounts.keys()).filter((job) => at(amounts, job) > 0);
-    this.#amounts = amounts;
-    this.#durations = durations;
-    this.#capacity = at(capacities, resource);
-    this.#times = new Int32Array(2 * size);
-    this.#heights = new Int32Array(2 * size);
+  constructor(jobs: readonly TableJob[], capacity: number) {
+    const counting = jobs.filter(({ amount }) => amount > 0);
+    this.#starts = Int32Array.from(counting, ({ start }) => start);
+    this.#durations = Int32Array.from(counting, ({ duration }) => duration);
+    this.#amounts = Int32Array.from(counting, ({ amount }) => amount);
+    this.#ifSlots = Int32Array.from(counting, ({ ifSlot }) => ifSlot);
+    this.#capacity = capacity;
+    this.#times = new Int32Array(2 * counting.length);
+    this.#heights = new Int32Array(2 * counting.length);
   }
 
   /** False after a contradiction. */
@@ -42,8 +66,8 @@ export class TimeTable {
       this.#explainOverload(engine, way, read(this.#times, event));
       return false;
     }
-    for (let place = 0; place < this.#jobs.length; place += 1) {
-      if (!this.#move(engine, way, read(this.#jobs, place))) return false;
+    for (let job = 0; job < this.#starts.length; job += 1) {
+      if (this.#counts(engine.trail.values, job) && !this.#move(engine, way, job)) return false;
     }
     return true;
   }
@@ -51,8 +75,8 @@ export class TimeTable {
   /** The certain use: `heights` of an event holds from its time to the next event's. */
   #collect(values: Int32Array, way: Way): void {
     this.#events = 0;
-    for (let place = 0; place < this.#jobs.length; place += 1) {
-      const job = read(this.#jobs, place);
+    for (let job = 0; job < this.#starts.length; job += 1) {
+      if (!this.#counts(values, job)) continue;
       const from = this.#latest(values, way, job);
       const to = this.#earliest(values, way, job) + read(this.#durations, job);
       if (from >= to) continue;
@@ -102,11 +126,13 @@ export class TimeTable {
   #moveBehind(engine: Engine, way: Way, job: number, moment: number): boolean {
     const shift = this.#shift(way, job);
     const reason = engine.notes.begin();
-    engine.notes.add(2 * job + way, moment - read(this.#durations, job) + 1 + shift);
+    const slot = 2 * read(this.#starts, job) + way;
+    if (read(this.#ifSlots, job) >= 0) engine.notes.add(read(this.#ifSlots, job), 1);
+    engine.notes.add(slot, moment - read(this.#durations, job) + 1 + shift);
     this.#addUse(engine, way, moment, this.#capacity - read(this.#amounts, job), job, (slot, value) =>
       engine.notes.add(slot, value),
     );
-    return engine.demand(2 * job + way, moment + 1 + shift, reason);
+    return engine.demand(slot, moment + 1 + shift, reason);
   }
 
   #explainOverload(engine: Engine, way: Way, moment: number): void {
@@ -128,8 +154,7 @@ export class TimeTable {
   ): void {
     const { values } = engine.trail;
     let spare = this.#useAt(values, way, moment, apart) - room - 1;
-    for (let place = 0; place < this.#jobs.length; place += 1) {
-      const job = read(this.#jobs, place);
+    for (let job = 0; job < this.#starts.length; job += 1) {
       if (job === apart || !this.#runsAt(values, way, job, moment)) continue;
       const amount = read(this.#amounts, job);
       if (amount <= spare) {
@@ -137,31 +162,38 @@ export class TimeTable {
         continue;
       }
       const shift = this.#shift(way, job);
-      add(2 * job + way, moment - read(this.#durations, job) + 1 + shift);
-      add(2 * job + 1 - way, -moment - shift);
+      const slot = 2 * read(this.#starts, job) + way;
+      add(slot, moment - read(this.#durations, job) + 1 + shift);
+      add(slot ^ 1, -moment - shift);
+      if (read(this.#ifSlots, job) >= 0) add(read(this.#ifSlots, job), 1);
     }
   }
 
   #useAt(values: Int32Array, way: Way, moment: number, apart: number): number {
     let use = 0;
-    for (let place = 0; place < this.#jobs.length; place += 1) {
-      const job = read(this.#jobs, place);
+    for (let job = 0; job < this.#starts.length; job += 1) {
       if (job !== apart && this.#runsAt(values, way, job, moment)) use += read(this.#amounts, job);
     }
     return use;
   }
 
+  #counts(values: Int32Array, job: number): boolean {
+    const slot = read(this.#ifSlots, job);
+    return slot < 0 || read(values, slot) >= 1;
+  }
+
   #runsAt(values: Int32Array, way: Way, job: number, moment: number): boolean {
+    if (!this.#counts(values, job)) return false;
     if (this.#latest(values, way, job) > moment) return false;
     return moment < this.#earliest(values, way, job) + read(this.#durations, job);
   }
 
   #earliest(values: Int32Array, way: Way, job: number): number {
-    return read(values, 2 * job + way) - this.#shift(way, job);
+    return read(values, 2 * read(this.#starts, job) + way) - this.#shift(way, job);
   }
 
   #latest(values: Int32Array, way: Way, job: number): number {
-    return -read(values, 2 * job + 1 - way) - this.#shift(way, job);
+    return -read(values, 2 * read(this.#starts, job) + 1 - way) - this.#shift(way, job);
   }
 
   #shift(way: Way, job: number): number {

@@ -1,0 +1,122 @@
+import type { Engine } from '../../exact/engine';
+import { read } from '../../exact/int-list';
+import { Learner } from '../../exact/learner';
+import { luby } from '../../exact/luby';
+import { compareObjectives, LEVELS, type Level, type Objective } from '../bay-plan';
+import type { CompiledService } from '../compile-service';
+import { type Decided, judgeWork, type Solution } from '../judge-work';
+import { type Encoding, encodeService } from './encode-service';
+import type { Linear } from './linear';
+import { hintsOf, ServiceChooser } from './service-chooser';
+
+const FIRST_RESTART = 50;
+const CLAUSES_KEPT = 4000;
+/** More than anything sums up to, and small enough for the engine's whole numbers. */
+const NO_LIMIT = 1_000_000_000;
+
+/** The best plan known, which others may better between two descents, and what is known of the best there can be. */
+export interface ServiceIncumbent {
+  best: Solution | undefined;
+  /** Level by level, as far as the search has come, what no plan can better (given the best of the levels before). */
+  bound: Partial<Objective>;
+}
+
+/** `closed`: the incumbent is the best there is, or there is no plan. */
+export type ServiceDescent = 'nothing' | 'better' | 'closed';
+
+/**
+ * An exact search for the best plan, level by level: while there may be something better on a level, look for it; then
+ * hold that level and go on to the next. Concludes and learns like {@link proveShortest}, with the same engine. A
+ * descent gives each task a start at most once, so it counts as one schedule.
+ */
+export function* proveBest(service: CompiledService, incumbent: ServiceIncumbent): Generator<ServiceDescent> {
+  for (const level of LEVELS) {
+    yield* proveLevel(service, incumbent, level);
+    if (!incumbent.best) break;
+    incumbent.bound[level] = incumbent.best.objective[level];
+  }
+  yield 'closed';
+}
+
+/** Until nothing is better on this level than the incumbent, with the levels before it as good. */
+function* proveLevel(
+  service: CompiledService,
+  incumbent: ServiceIncumbent,
+  level: Level,
+): Generator<'nothing' | 'better'> {
+  const encoding = encodeService(service);
+  const sum = limitLevels(encoding, incumbent.best, level);
+  const engine = encoding.draft.open();
+  if (!engine) return;
+  const chooser = new ServiceChooser(encoding, engine);
+  const learner = new Learner(engine, (slot) => chooser.touch(slot));
+  const hints = new Int32Array(encoding.draft.size);
+  let known: Solution | undefined;
+  for (let round = 1; ; round += 1) {
+    for (let left = FIRST_RESTART * luby(round); left > 0; left -= 1) {
+      if (incumbent.best && incumbent.best !== known) {
+        known = incumbent.best;
+        hintsOf(encoding, known, hints);
+        engine.backTo(0);
+        sum.lower(costOf(known, level) - 1);
+      }
+      const found = descend(engine, chooser, hints, round % 2 === 0);
+      if (found) keepBetter(service, encoding, engine, incumbent);
+      else if (!learner.learn()) return;
+      chooser.fade();
+      yield found ? 'better' : 'nothing';
+    }
+    engine.backTo(0);
+    if (!engine.propagate()) return;
+    noteBound(incumbent, level, sum.leastSum(engine.trail));
+    engine.settle();
+    engine.clauses.thin(CLAUSES_KEPT);
+  }
+}
+
+/** The levels before hold what the best plan has; this one is to be lowered. */
+function limitLevels({ draft, sums }: Encoding, best: Solution | undefined, level: Level): Linear {
+  for (const before of LEVELS.slice(0, LEVELS.indexOf(level))) {
+    if (best) draft.sumAtMost(sums[before], costOf(best, before));
+  }
+  return draft.sumAtMost(sums[level], best ? costOf(best, level) : NO_LIMIT);
+}
+
+function costOf({ objective }: Solution, level: Level): number {
+  return level === 'value' ? -objective.value : objective[level];
+}
+
+function noteBound({ best, bound }: ServiceIncumbent, level: Level, least: number): void {
+  const cost = best ? Math.min(costOf(best, level), least) : least;
+  bound[level] = level === 'value' ? -cost : cost;
+}
+
+function descend(engine: Engine, chooser: ServiceChooser, hints: Int32Array, byWeight: boolean): boolean {
+  while (engine.propagate()) {
+    if (!chooser.decide(engine, hints, byWeight)) return true;
+  }
+  return false;
+}
+
+function keepBetter(
+  service: CompiledService,
+  encoding: Encoding,
+  engine: Engine,
+  incumbent: ServiceIncumbent,
+): void {
+  const found = judgeWork(service, readPlan(encoding, engine));
+  if (!incumbent.best || compareObjectives(found.objective, incumbent.best.objective) < 0)
+    incumbent.best = found;
+}
+
+function readPlan({ tasks }: Encoding, { trail: { values } }: Engine): Decided[] {
+  const isUp = (flag: number) => read(values, 2 * flag) >= 1;
+  return tasks.map(({ start, ways }) => {
+    const way = ways.findIndex(({ taken }) => isUp(taken));
+    if (way < 0) return undefined;
+    const people = (ways[way]?.crews ?? []).map((crew) =>
+      [...crew].filter(([, flag]) => isUp(flag)).map(([person]) => person),
+    );
+    return { way, start: read(values, 2 * start), people };
+  });
+}

@@ -1,0 +1,136 @@
+import type { Engine } from '../../exact/engine';
+import { read } from '../../exact/int-list';
+import type { Solution } from '../judge-work';
+import type { Encoding, TaskNumbers } from './encode-service';
+
+const FADING = 0.95;
+const LARGEST = 1e100;
+
+/**
+ * What to decide next. One way: the open flag that lately had most part in contradictions, as in the best plan known. The
+ * other way, and when no flag is open that had any: which way each task is done, then of the open starts the earliest, as
+ * early as it can be, with its people at once. In the end everything as small as it can be.
+ */
+export class ServiceChooser {
+  readonly #encoding: Encoding;
+  readonly #weights: Float64Array;
+  readonly #flags: readonly number[];
+  #weight = 1;
+
+  constructor(encoding: Encoding, engine: Engine) {
+    this.#encoding = encoding;
+    const { values } = engine.trail;
+    const size = values.length >> 1;
+    this.#weights = new Float64Array(size);
+    this.#flags = Array.from({ length: size }, (_, number) => number).filter(
+      (number) => read(values, 2 * number) >= 0 && read(values, 2 * number + 1) >= -1,
+    );
+  }
+
+  touch(slot: number): void {
+    const weight = (this.#weights[slot >> 1] as number) + this.#weight;
+    this.#weights[slot >> 1] = weight;
+    if (weight < LARGEST) return;
+    for (let number = 0; number < this.#weights.length; number += 1) {
+      this.#weights[number] = (this.#weights[number] as number) / LARGEST;
+    }
+    this.#weight /= LARGEST;
+  }
+
+  fade(): void {
+    this.#weight /= FADING;
+  }
+
+  /** False when there is nothing left to decide. */
+  decide(engine: Engine, hints: Int32Array, byWeight: boolean): boolean {
+    const { values } = engine.trail;
+    const flag = byWeight ? this.#heaviest(values) : -1;
+    if (flag >= 0) return raise(engine, flag, read(hints, flag) >= 1);
+    const open = this.#openWay(values) ?? this.#openCrew(values, hints);
+    if (open !== undefined) return raise(engine, open, true);
+    const task = this.#earliestOpen(values);
+    if (task) return raise(engine, task.start, false);
+    for (let number = 0; number < this.#weights.length; number += 1) {
+      if (isOpen(values, number)) return raise(engine, number, false);
+    }
+    return false;
+  }
+
+  #heaviest(values: Int32Array): number {
+    let heaviest = -1;
+    let most = 0;
+    for (const flag of this.#flags) {
+      const weight = this.#weights[flag] as number;
+      if (weight <= most || !isOpen(values, flag)) continue;
+      heaviest = flag;
+      most = weight;
+    }
+    return heaviest;
+  }
+
+  /** Of a task not yet ruled out, the open way of most value, of two the quicker. */
+  #openWay(values: Int32Array): number | undefined {
+    for (const { done, ways } of this.#encoding.tasks) {
+      const open = ways.filter(({ taken }) => isOpen(values, taken));
+      const best = open.toSorted(
+        ({ way: one }, { way: other }) => other.value - one.value || one.duration - other.duration,
+      )[0];
+      if (best && (best.way.value > 0 || read(values, 2 * done) >= 1)) return best.taken;
+    }
+    return undefined;
+  }
+
+  /** Somebody for a task whose start is known: as in the best plan, otherwise the first who may. */
+  #openCrew(values: Int32Array, hints: Int32Array): number | undefined {
+    for (const { start, ways } of this.#encoding.tasks) {
+      if (isOpen(values, start)) continue;
+      for (const { taken, crews } of ways) {
+        if (read(values, 2 * taken) < 1) continue;
+        for (const crew of crews) {
+          const open = [...crew.values()].filter((flag) => isOpen(values, flag));
+          const chosen = open.find((flag) => read(hints, flag) >= 1) ?? open[0];
+          if (chosen !== undefined) return chosen;
+        }
+      }
+    }
+    return undefined;
+  }
+
+  #earliestOpen(values: Int32Array): TaskNumbers | undefined {
+    let earliest: TaskNumbers | undefined;
+    for (const one of this.#encoding.tasks) {
+      if (read(values, 2 * one.done) < 1 || !isOpen(values, one.start)) continue;
+      if (!earliest || read(values, 2 * one.start) < read(values, 2 * earliest.start)) earliest = one;
+    }
+    return earliest;
+  }
+}
+
+function isOpen(values: Int32Array, number: number): boolean {
+  return read(values, 2 * number) < -read(values, 2 * number + 1);
+}
+
+/** A flag up or down; of any other number only down: as small as it can be. */
+function raise(engine: Engine, number: number, up: boolean): true {
+  if (up) engine.decide(2 * number, 1);
+  else engine.decide(2 * number + 1, -read(engine.trail.values, 2 * number));
+  return true;
+}
+
+/** What the flags of ways, people and doing are in a plan; all others 0. */
+export function hintsOf({ tasks }: Encoding, { decided }: Solution, hints: Int32Array): void {
+  hints.fill(0);
+  for (const { task, done, ways, works } of tasks) {
+    const one = decided[task.number];
+    const way = one && ways[one.way];
+    if (!way) continue;
+    hints[done] = 1;
+    hints[way.taken] = 1;
+    one.people.forEach((people, crew) => {
+      for (const person of people) {
+        hints[way.crews[crew]?.get(person) ?? done] = 1;
+        hints[works.get(person) ?? done] = 1;
+      }
+    });
+  }
+}
