@@ -53,8 +53,9 @@ describe('the table of procedures', () => {
   it('tries every id that any procedure asks for', async () => {
     const tried = new Set<string>();
     const wanted = new Set<string>();
+    const world = await foundWorld(fence.house);
     for (const variant of FIXTURES) {
-      const input = await variant.make(await foundWorld(fence.house));
+      const input = await variant.make(world);
       for (const path of schemaIds(variant)) {
         wanted.add(`${variant.path} ${path}`);
         if (standsAt(input, path)) tried.add(`${variant.path} ${path}`);

@@ -120,7 +120,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
         ...full(at({ organiser: ids.organiser, event: ids.published }), /Bulletin 2 is a draft/, 'organiser'),
         state: 'draft',
       },
-      empty(at({ organiser: ids.emptyOrganiser }), /event/i, 'newOrganiser'),
+      empty(at({ organiser: ids.emptyOrganiser }), /No event yet/, 'newOrganiser'),
       { ...gone(), query: at({ organiser: NOBODYS }) },
     ],
   };
