@@ -23,29 +23,24 @@ export function PaperColumn({ share, shares, nameOf }: PaperColumnProps) {
     );
   return (
     <section className={styles.column} aria-label={nameOf(share.personId)}>
-      <div className={styles.continued} aria-hidden="true">
-        <p>{nameOf(share.personId)}, continued</p>
-      </div>
-      <div className={styles.rows}>
-        <h3 className={styles.name}>
-          {nameOf(share.personId)} <span className={styles.light}>{minutesOfWork(share.seconds)} min</span>
-        </h3>
-        {groups.length === 0 ? <p>Nothing left for this person: pass tools, watch the clock.</p> : null}
-        {groups.map(({ title, rows }) => (
-          <div key={title}>
-            <h4 className={styles.when}>{title}</h4>
-            {rows.map((row) => (
-              <PaperRow
-                key={row.task.id}
-                row={row}
-                partners={partnersAt(row, share.personId, shares).map(nameOf)}
-                isFirst={isFirst(row)}
-                doneBy={row.task.state === 'done' && row.task.doneBy ? nameOf(row.task.doneBy) : null}
-              />
-            ))}
-          </div>
-        ))}
-      </div>
+      <h3 className={styles.name}>
+        {nameOf(share.personId)} <span className={styles.light}>{minutesOfWork(share.seconds)} min</span>
+      </h3>
+      {groups.length === 0 ? <p>Nothing left for this person: pass tools, watch the clock.</p> : null}
+      {groups.map(({ title, rows }) => (
+        <div key={title}>
+          <h4 className={styles.when}>{title}</h4>
+          {rows.map((row) => (
+            <PaperRow
+              key={row.task.id}
+              row={row}
+              partners={partnersAt(row, share.personId, shares).map(nameOf)}
+              isFirst={isFirst(row)}
+              doneBy={row.task.state === 'done' && row.task.doneBy ? nameOf(row.task.doneBy) : null}
+            />
+          ))}
+        </div>
+      ))}
     </section>
   );
 }

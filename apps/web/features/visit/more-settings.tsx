@@ -26,7 +26,7 @@ export function MoreSettings({ form, values, reading }: MoreSettingsProps) {
   const { fields: problems } = reading;
   const { register } = form;
   return (
-    <Disclosure summary="More: start position, first day, time zone, start interval, gap">
+    <Disclosure summary="More: start position, first day, time zone, how the times are meant">
       <StartPositions form={form} values={values} reading={reading} />
       <TextField
         label="Name of the event"
