@@ -14,7 +14,7 @@ export function anyService({ most = 5 }: { most?: number } = {}): fc.Arbitrary<S
         access: fc.constantFrom('none', 'both', 'both', 'openAlready', 'staysOpen'),
         ends: fc.tuple(anyWay(0), anyWay(1)),
         tasks: fc.tuple(...Array.from({ length: tasks }, (_, task) => anyTask(task, cars, people))),
-        begun: fc.boolean(),
+        begun: fc.constantFrom('none', 'none', 'task0', 'up'),
       }),
     )
     .map(({ cars, people, room, jacks, access, ends, tasks, begun }) => {
@@ -26,10 +26,7 @@ export function anyService({ most = 5 }: { most?: number } = {}): fc.Arbitrary<S
         places: [{ id: 'corner', room }],
         tools: [{ id: 'jack', count: jacks }],
         accesses,
-        tasks: [
-          ...(begun ? known.map((task, number) => (number === 0 ? begin(task) : task)) : known),
-          ...extra,
-        ],
+        tasks: [...known, ...extra].map((task) => (task.id === begun ? begin(task) : task)),
       };
     });
 }

@@ -7,7 +7,7 @@ import { toBayPlan } from '../judge-work';
 import { bestByProgram } from '../program/fixtures';
 import { proveBest, type ServiceIncumbent } from './prove-best';
 
-const CASES = 500;
+const CASES = 300;
 
 it(`agrees with an integer program on every level of ${CASES} random services`, {
   timeout: 1_200_000,
@@ -33,6 +33,6 @@ it(`agrees with an integer program on every level of ${CASES} random services`, 
     if (plan.work.some(({ people }) => people.length > 1)) seen.shared += 1;
   }
   // Agreement means little unless plans exist and every part of the model is at work in many of them.
-  expect(seen.feasible).toBeGreaterThan(200);
+  expect(seen.feasible).toBeGreaterThan(CASES / 2);
   for (const count of Object.values(seen)) expect(count, JSON.stringify(seen)).toBeGreaterThan(15);
 });
