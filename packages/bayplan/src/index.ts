@@ -51,3 +51,7 @@ export {
   type PlanningOptions,
   type PlanningResult,
 } from './service/search/open-planning';
+export { lastSafeStarts } from './service/explain/last-safe-starts';
+export type { Reason } from './service/explain/reason';
+export { type Infeasible, whyInfeasible, type WhyOptions } from './service/explain/why-infeasible';
+export { type WhyLeft, whyLeft } from './service/explain/why-left';

@@ -142,6 +142,9 @@ describe('checkBayPlan', () => {
     const unused = serviceWith('pads', { open: [] });
     const tasks = unused.tasks.map((one) => (one.id === 'look' ? { ...one, open: [] } : one));
     expect(kindsWith({ ...unused, tasks })).toEqual(['mustNotBeDone', 'mustNotBeDone']);
+    const underWay = { since: 0, until: 1, way: 'usual', people: ['Ben'] };
+    const begun = tasks.map((one) => (one.id === 'up' ? { ...one, underWay } : one));
+    expect(kindsWith({ ...unused, tasks: begun })).toEqual([]);
   });
 
   it('finds wrong times', () => {

@@ -99,7 +99,11 @@ function findPresenceFaults(
   for (const access of service.accesses) {
     if (access.opening !== task.id && access.closing !== task.id) continue;
     const openAlready = access.closing === task.id && access.opening === undefined;
-    const used = openAlready || [...done.values()].some((one) => one.task.open?.includes(access.id));
+    const begun = service.tasks.some(
+      ({ id, underWay }) => underWay && (id === access.opening || id === access.closing),
+    );
+    const needed = [...done.values()].some((one) => one.task.open?.includes(access.id));
+    const used = openAlready || begun || needed;
     if (used && !isDone) must(`${access.id} is used`);
     if (!used && isDone) mustNot(`nothing needs ${access.id}`);
   }

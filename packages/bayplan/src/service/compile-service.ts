@@ -1,6 +1,6 @@
 import { findServiceFault } from './find-service-fault';
 import { plannedDuration } from './planned-duration';
-import type { Crew, Service, ServiceCar, ServicePerson, ServiceTask, Way } from './service-model';
+import type { Access, Crew, Service, ServiceCar, ServicePerson, ServiceTask, Way } from './service-model';
 
 /** A service with numbers for names and all that follows for a task alone worked out. */
 export interface CompiledService {
@@ -108,9 +108,15 @@ function compileTask(service: Service, task: ServiceTask, number: number): Compi
   };
 }
 
-function mustBeDone({ accesses }: Service, { id, mandatory, pin }: ServiceTask): boolean {
-  const open = accesses.some(({ opening, closing }) => opening === undefined && closing === id);
-  return open || mandatory === true || pin?.done === true;
+function mustBeDone({ accesses, tasks }: Service, { id, mandatory, pin }: ServiceTask): boolean {
+  const ends = accesses.filter(({ opening, closing }) => opening === id || closing === id);
+  const settled = ends.some((access) => access.opening === undefined || isBegun(access, tasks));
+  return settled || mandatory === true || pin?.done === true;
+}
+
+/** Whether it is being opened or closed, so that both are done whatever else is. */
+export function isBegun({ opening, closing }: Access, tasks: Service['tasks']): boolean {
+  return tasks.some(({ id, underWay }) => underWay !== undefined && (id === opening || id === closing));
 }
 
 function compileUnderWay(

@@ -83,6 +83,15 @@ describe('findServiceFault', () => {
     );
     const underWay = { since: 3, until: 3, way: 'usual', people: ['Ada'] };
     expect(withLamps({ underWay })).toBe('lamps is under way, but ends before it began.');
+    const begun = { ...underWay, until: 5 };
+    expect(
+      sentenceFor({
+        tasks: [
+          { ...LAMPS, underWay: begun },
+          { ...UP, underWay: begun },
+        ],
+      }),
+    ).toBe("Ada can't be doing lamps and up at a time.");
     expect(withLamps({ underWay, pin: {} })).toBe('lamps is under way, so nothing of it can be pinned.');
   });
 });

@@ -20,7 +20,8 @@ export function findServiceFault(service: Service): ServiceFault | undefined {
     findRepeatedId(service) ??
     findBrokenNumber(service) ??
     findFirst(service.accesses, (access) => findAccessFault(service, access)) ??
-    findFirst(service.tasks, (task) => findTaskFault(service, task))
+    findFirst(service.tasks, (task) => findTaskFault(service, task)) ??
+    findFirst(service.people, ({ id }) => findTwiceUnderWay(service, id))
   );
 }
 
@@ -149,6 +150,19 @@ function findUnderWayFault({ id, underWay, pin }: ServiceTask): ServiceFault | u
   if (underWay.until <= underWay.since)
     return contradict(id, `${id} is under way, but ends before it began.`);
   return refuseFractions(id, { since: underWay.since, until: underWay.until }, Number.MIN_SAFE_INTEGER);
+}
+
+/** No plan could have that, and no reason would explain it. */
+function findTwiceUnderWay({ tasks }: Service, person: string): ServiceFault | undefined {
+  const own = tasks.filter(({ underWay }) => underWay?.people.includes(person));
+  return findFirst(own, ({ id, underWay }) => {
+    if (!underWay) return undefined;
+    const { since, until } = underWay;
+    const other = own.find(
+      (one) => one.id !== id && one.underWay && since < one.underWay.until && one.underWay.since < until,
+    );
+    return other && contradict(person, `${person} can't be doing ${id} and ${other.id} at a time.`);
+  });
 }
 
 function refuseFractions(

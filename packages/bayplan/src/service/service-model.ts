@@ -57,8 +57,8 @@ export interface Tool {
 
 /**
  * A state of a car that some tasks need and one task brings about: on stands, a guard off, a cover open. It is brought about
- * once and shared; `opening` and `closing` are done exactly when a task that needs it is done. Without an opening it is
- * there already, and then the closing is always done; without a closing it stays.
+ * once and shared; `opening` and `closing` are done exactly when a task that needs it is done or one of the two is under
+ * way. Without an opening it is there already, and then the closing is always done; without a closing it stays.
  */
 export interface Access {
   id: string;

@@ -1,4 +1,4 @@
-import type { CompiledLink, CompiledService } from '../compile-service';
+import { type CompiledLink, type CompiledService, isBegun } from '../compile-service';
 import { type Draft, isFalse, isTrue } from './draft';
 import type { Orders, TaskNumbers } from './encode-service';
 
@@ -10,13 +10,15 @@ export function encodeLinks(
   orders: Orders,
 ): void {
   for (const link of links) encodeLink(draft, link, tasks);
-  for (const { id, opening, closing } of service.accesses) {
+  for (const access of service.accesses) {
+    const { id, opening, closing } = access;
     const numberOf = (end: string | undefined) => tasks.find(({ task }) => task.id === end);
     const users = tasks.filter((one) => service.tasks[one.task.number]?.open?.includes(id));
     const opener = numberOf(opening);
     const closer = numberOf(closing);
-    for (const end of [opener, opening === undefined ? undefined : closer]) {
-      if (end) encodeWhenUsed(draft, end, users);
+    // The closing of what is open already, and both ends of what is begun, are done anyway.
+    if (opener && !isBegun(access, service.tasks)) {
+      for (const end of closer ? [opener, closer] : [opener]) encodeWhenUsed(draft, end, users);
     }
     for (const user of users) {
       if (opener) draft.order(opener.finish, user.start, 0, user.done);

@@ -1,5 +1,5 @@
 import { at } from '../../at';
-import type { CompiledService } from '../compile-service';
+import { type CompiledService, isBegun } from '../compile-service';
 
 export const LEFT = -1;
 
@@ -15,10 +15,14 @@ export function tiesOf({ service, links, tasks }: CompiledService): Ties {
   const numberOf = (id: string) => tasks.findIndex((task) => task.id === id);
   return {
     together: links.filter(({ together }) => together).map(({ before, after }) => [before, after] as const),
-    ends: service.accesses.flatMap(({ id, opening, closing }) => {
+    ends: service.accesses.flatMap((access) => {
+      const { id, opening, closing } = access;
       const users = tasks.filter(({ number }) => service.tasks[number]?.open?.includes(id));
-      // The closing of what was open already is done anyway.
-      const ends = opening === undefined ? [] : [opening, ...(closing === undefined ? [] : [closing])];
+      // The closing of what was open already, and both ends of what is begun, are done anyway.
+      const ends =
+        opening === undefined || isBegun(access, service.tasks)
+          ? []
+          : [opening, ...(closing === undefined ? [] : [closing])];
       return ends.map((end) => ({ end: numberOf(end), users: users.map(({ number }) => number) }));
     }),
   };

@@ -5,6 +5,9 @@ import type { Crew, Service, ServiceTask } from '../service-model';
 
 const loading = loadHighs();
 
+/** Without presolve: that of 1.15.3 finds some programs infeasible that have solutions (and so without it). */
+const OPTIONS = { mip_rel_gap: 0, presolve: 'off' } as const;
+
 /**
  * The best objective of a service by an integer program over every moment, solved by HiGHS (Huangfu & Hall 2018): nothing
  * of the bay planner is used but its types and the planned duration. Level by level, each held at its best for the
@@ -17,7 +20,7 @@ export async function bestByProgram(service: Service): Promise<Objective | undef
   for (const level of LEVELS) {
     const goal = program.goals[level];
     const direction = level === 'value' ? 'Maximize' : 'Minimize';
-    const result = highs.solve(toText(program, `${direction}\n obj: ${sum(goal)}`), { mip_rel_gap: 0 });
+    const result = highs.solve(toText(program, `${direction}\n obj: ${sum(goal)}`), OPTIONS);
     if (result.Status === 'Infeasible') return undefined;
     if (result.Status !== 'Optimal') throw new Error(`The program for ${level} ended as ${result.Status}.`);
     best[level] = Math.round(result.ObjectiveValue);
@@ -48,9 +51,13 @@ interface Choice {
   seats: readonly { name: string; person: string }[];
 }
 
+/** Each name once. */
 function sum(terms: Terms): string {
-  if (terms.length === 0) return '0 zero';
-  return terms.map(([factor, name]) => `${factor < 0 ? '-' : '+'} ${Math.abs(factor)} ${name}`).join(' ');
+  const factors = new Map<string, number>();
+  for (const [factor, name] of terms) factors.set(name, (factors.get(name) ?? 0) + factor);
+  const left = [...factors].filter(([, factor]) => factor !== 0);
+  if (left.length === 0) return '1 zero';
+  return left.map(([name, factor]) => `${factor < 0 ? '-' : '+'} ${Math.abs(factor)} ${name}`).join(' ');
 }
 
 function toText({ rows, binaries }: Program, goal: string): string {
@@ -155,7 +162,8 @@ function writePresence(service: Service, choices: readonly Choice[], { rows }: P
     const users = service.tasks.filter(({ open }) => open?.includes(id));
     for (const end of [opening, closing]) {
       if (end === undefined) continue;
-      if (end === closing && opening === undefined) {
+      const begun = service.tasks.some((one) => one.underWay && [opening, closing].includes(one.id));
+      if (begun || opening === undefined) {
         rows.push(`${sum(namesOf(choices, end))} = 1`);
         continue;
       }
