@@ -21,7 +21,12 @@ export type WorkAction = ReturnType<typeof stamped> & { worker: number };
 const SERVICES = ['A', 'B'];
 const STAGES = ['SS1', 'SS2', 'SS3'];
 const GRADES: FindingGrade[] = ['ok', 'watch', 'needsWork', 'temporaryRepair'];
-const CONTROLS = ['TC2A', 'TC2B'];
+const TIMED = [
+  { controlId: 'TC2A' },
+  { controlId: 'TC2B' },
+  { controlId: 'SS1' },
+  { controlId: 'SS1', finish: true as const },
+];
 const SNAGS = 3;
 
 /**
@@ -108,9 +113,8 @@ function randomBody(
     }
     case 'recordTime': {
       const writtenAt = 1_781_340_000 + chance.whole(10) * 60;
-      const finish = chance.whole(3) === 0 ? { controlId: chance.pick(STAGES), finish: true as const } : {};
-      const controlId = chance.pick([...CONTROLS, ...STAGES]);
-      return { kind, args: { entryId, controlId, writtenAt, heldMinutes: chance.whole(4), ...finish } };
+      const place = chance.pick(TIMED);
+      return { kind, args: { entryId, ...place, writtenAt, heldMinutes: chance.whole(4) } };
     }
     case 'recordFact': {
       const fact = {
