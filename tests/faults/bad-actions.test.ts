@@ -76,6 +76,29 @@ describe('the same action again', () => {
   });
 });
 
+describe('what somebody else entered on a shared phone', () => {
+  it('is taken under that person’s sign-in only; nothing changes before', async () => {
+    const { team, mechanic } = bench;
+    const { teamId, eventId } = team;
+    const action = goodAction(bench, 'SS5');
+    const before = await hashTables(house.database);
+    const send = (cookie: string, enteredBy: string) =>
+      askDoor(house.url, {
+        path: '/trpc/work.push',
+        cookie,
+        body: { teamId, eventId, enteredBy, actions: [action] },
+      });
+    const refused = await send(team.cookie, mechanic.personId);
+    expect(refused.problem).toMatchObject({
+      code: 'notAllowed',
+      message: expect.stringContaining('Someone else'),
+    });
+    expect(await hashTables(house.database)).toEqual(before);
+    const taken = await send(mechanic.cookie, mechanic.personId);
+    expect(taken.data).toMatchObject({ results: [{ status: 'accepted' }] });
+  });
+});
+
 describe('an action of the version before', () => {
   it('is taken: a snag that does not say whether it is urgent is not', async () => {
     const snagId = randomUUID();

@@ -154,7 +154,7 @@ it('tells a helper who was taken out meanwhile what became of each entry, and lo
     ['afterRevocation'],
   ]);
   expect(log.every(({ by, enteredBy }) => by === kim.personId && enteredBy === kim.personId)).toBe(true);
-  await page.getByText('Read it. Next (1 more)').waitFor();
+  await page.getByText('Read it. Next (2 more)').waitFor();
   await page.getByText('You are no longer in this team.', { exact: false }).first().waitFor();
   await page.getByText('You are no longer in this team, or the event', { exact: false }).waitFor();
   await expect.poll(() => countKept(page), PATIENT).toBe(0);

@@ -32,6 +32,15 @@ async function reload(): Promise<{ box: OutboxBox; heard: BoxChange[] }> {
   return { box: browserBox(channel), heard };
 }
 
+/** All that waits at a place, as a tab reads it that knows nothing yet; what it knows is not read again. */
+async function contentsOf(box: OutboxBox, place: string) {
+  const { ids, fresh: waiting, notices } = await box.read(place, () => false);
+  const [first] = ids;
+  const rest = await box.read(place, (id) => id === first);
+  expect(rest.fresh.length).toBe(waiting.filter(({ action }) => action.actionId !== first).length);
+  return { waiting: waiting.sort((one, other) => one.action.deviceSeq - other.action.deviceSeq), notices };
+}
+
 function waitingOf(deviceSeq: number, more: Partial<WaitingAction> = {}): WaitingAction {
   const stamp = { deviceId: 'phone', deviceSeq, deviceTime: 1_000, version: 1, by: MIA };
   const action = { kind: 'takeTask', args: { task: taskAt(NUTS) }, actionId: nextId(), ...stamp };
@@ -49,6 +58,9 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+// Each test loads the modules anew, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 30_000 });
+
 describe('browserBox', () => {
   it('is the same device after a reload, and holds what was kept in the order of the device', async () => {
     const { box, heard } = await reload();
@@ -58,12 +70,12 @@ describe('browserBox', () => {
     expect(heard[0]).toEqual({ place: PLACE, added: first });
     const again = (await reload()).box;
     expect(await again.device()).toEqual({ deviceId, lastSeq: 2 });
-    const { waiting } = await again.read(PLACE);
+    const { waiting } = await contentsOf(again, PLACE);
     expect(waiting.map(({ action, owner }) => [action.deviceSeq, owner])).toEqual([
       [1, MIA],
       [2, KAI],
     ]);
-    expect((await again.read('another')).waiting).toEqual([]);
+    expect((await contentsOf(again, 'another')).waiting).toEqual([]);
   });
 
   it('gives each of many actions that come at once a number of its own', async () => {
@@ -94,9 +106,9 @@ describe('browserBox', () => {
     // A notice that cannot be stored: a function is no data.
     const broken = { ...notice, sentence: (() => 'No.') as unknown as string };
     await expect(box.settle(PLACE, { ids: [action.actionId], notices: [broken] })).rejects.toThrow();
-    expect((await box.read(PLACE)).waiting).toHaveLength(1);
+    expect((await contentsOf(box, PLACE)).waiting).toHaveLength(1);
     await box.settle(PLACE, { ids: [action.actionId], notices: [notice] });
-    expect(await box.read(PLACE)).toEqual({ waiting: [], notices: [notice] });
+    expect(await contentsOf(box, PLACE)).toEqual({ waiting: [], notices: [notice] });
     await box.dismiss(PLACE, notice.id);
     expect((await box.readAll()).notices).toEqual([]);
   });
@@ -119,7 +131,7 @@ describe('browserBox', () => {
     await box.tell(PLACE, MIA, 5, [told(4, MIA)]);
     await box.tell(PLACE, KAI, 5, [told(4, KAI)]);
     await box.tell(PLACE, MIA, 7, [told(4, MIA), told(6, MIA)]);
-    expect((await box.read(PLACE)).notices.map(({ id }) => id).sort()).toEqual(
+    expect((await contentsOf(box, PLACE)).notices.map(({ id }) => id).sort()).toEqual(
       [`${MIA} 6`, `${KAI} 4`].sort(),
     );
   });
@@ -129,7 +141,20 @@ describe('browserBox', () => {
     await box.keep(waitingOf(1), false);
     const { openPhoneDatabase } = await import('@/lib/phone-database');
     await (await openPhoneDatabase())?.put('outbox', { place: PLACE, action: 7 } as never, 'x');
-    expect((await box.read(PLACE)).waiting).toHaveLength(1);
+    expect((await contentsOf(box, PLACE)).waiting).toHaveLength(1);
+  });
+
+  it('reads hundreds whole, and nothing of another place among them', async () => {
+    const { box } = await reload();
+    await Promise.all(
+      Array.from({ length: 600 }, (_, at) =>
+        box.keep(waitingOf(at + 1, at % 3 === 0 ? { place: 'another' } : {}), true),
+      ),
+    );
+    const { waiting } = await contentsOf(box, PLACE);
+    expect(waiting.map(({ action }) => action.deviceSeq)).toEqual(
+      Array.from({ length: 600 }, (_, at) => at + 1).filter((seq) => (seq - 1) % 3 !== 0),
+    );
   });
 
   it('throws everything away only when asked to', async () => {
@@ -165,7 +190,7 @@ describe('what the app before this one left', () => {
 
     const { box } = await reload();
     expect(await box.device()).toEqual({ deviceId: 'old phone', lastSeq: 4 });
-    const { waiting, notices } = await box.read(PLACE);
+    const { waiting, notices } = await contentsOf(box, PLACE);
     expect(waiting.map(({ action }) => action)).toEqual([first, second]);
     // Kai was signed in, whoever did it.
     expect(waiting[0]).toMatchObject({ owner: KAI, ownerName: 'Kai', eventName: 'Small event' });
@@ -173,7 +198,7 @@ describe('what the app before this one left', () => {
     // A tab of the app before reads that it has nothing more to send.
     expect(left()).toEqual({ actions: [], answered: [first.actionId, second.actionId] });
     expect((await reload()).box).toBeDefined();
-    expect((await (await reload()).box.read(PLACE)).waiting).toHaveLength(2);
+    expect((await contentsOf((await reload()).box, PLACE)).waiting).toHaveLength(2);
   });
 
   it('stays where it is until the database has it', async () => {
@@ -191,7 +216,7 @@ describe('what the app before this one left', () => {
     await expect(box.device()).rejects.toThrow('No room.');
     expect(left()).toMatchObject({ actions: [{ actionId: action.actionId }] });
     await box.device();
-    expect((await box.read(PLACE)).waiting).toMatchObject([{ owner: MIA }]);
+    expect((await contentsOf(box, PLACE)).waiting).toMatchObject([{ owner: MIA }]);
   });
 
   it('is brought over again when a tab of the app before adds something', async () => {
@@ -199,6 +224,6 @@ describe('what the app before this one left', () => {
     await box.device();
     put(`${PLACE}.outbox`, { actions: [oldAction(NUTS, 1)], answered: [] });
     await box.device();
-    expect((await box.read(PLACE)).waiting).toHaveLength(1);
+    expect((await contentsOf(box, PLACE)).waiting).toHaveLength(1);
   });
 });

@@ -1,14 +1,16 @@
-import type { PersonId } from '@halfshaft/worklog';
+import type { ActionId, PersonId } from '@halfshaft/worklog';
 import { openPhoneDatabase, type PhoneDatabase, storeTogether } from '@/lib/phone-database';
 import { askToPersist } from '@/lib/storage-room';
 import { type TabChannel, tabChannel } from '@/lib/tab-channel';
 import { moveOldOutbox } from './move-old-outbox';
 import { newId } from './new-id';
-import type { BoxChange, BoxContents, KnownDevice, OutboxBox } from './outbox-box';
+import type { BoxChange, BoxContents, BoxNews, KnownDevice, OutboxBox } from './outbox-box';
 import { isWaiting } from './read-kept';
 import type { Place, WaitingAction, WorkNotice } from './waiting-action';
 
 export const DEVICE_MARK = 'device';
+
+const CHUNK = 250;
 
 /** Written to the disk before the promise resolves, not only handed to the system: a flat battery must not undo a tap. */
 const DURABLE = { durability: 'strict' } as const;
@@ -21,7 +23,7 @@ export function browserBox(channel: TabChannel<BoxChange> = tabChannel('outbox')
       await moveOldOutbox(database);
       return findDevice(database);
     },
-    read: async (place) => readPlace(await openOrThrow(), place),
+    read: async (place, isKnown) => readPlace(await openOrThrow(), place, isKnown),
     readAll: async () => readAll(await openOrThrow()),
     async keep(waiting, fixed) {
       const kept = await keepOne(await openOrThrow(), waiting, fixed);
@@ -110,13 +112,26 @@ async function keepOne(
   return kept;
 }
 
-async function readPlace(database: PhoneDatabase, place: Place): Promise<BoxContents> {
+/** In chunks, so that reading thousands leaves room for thumbs in between. */
+async function readPlace(
+  database: PhoneDatabase,
+  place: Place,
+  isKnown: (id: ActionId) => boolean,
+): Promise<BoxNews> {
   const look = database.transaction(['outbox', 'notices']);
-  const [waiting, notices] = await Promise.all([
-    look.objectStore('outbox').index('byPlace').getAll(place),
-    look.objectStore('notices').index('byPlace').getAll(place),
-  ]);
-  return { waiting: waiting.filter(isWaiting), notices: notices as WorkNotice[] };
+  const outbox = look.objectStore('outbox');
+  const notices = (await look.objectStore('notices').index('byPlace').getAll(place)) as WorkNotice[];
+  const ids = await outbox.index('byPlace').getAllKeys(place);
+  const unknown = ids.filter((id) => !isKnown(id));
+  const fresh: unknown[] = [];
+  for (let from = 0; from < unknown.length; from += CHUNK) {
+    const chunk = unknown.slice(from, from + CHUNK);
+    const first = chunk[0] ?? '';
+    // The ids come in the order of the store, so one range holds the chunk, with few others in between.
+    fresh.push(...(await outbox.getAll(IDBKeyRange.bound(first, chunk.at(-1) ?? first))));
+  }
+  const isFresh = (each: WaitingAction) => each.place === place && !isKnown(each.action.actionId);
+  return { ids, fresh: fresh.filter(isWaiting).filter(isFresh), notices };
 }
 
 async function readAll(database: PhoneDatabase): Promise<BoxContents> {

@@ -180,6 +180,11 @@ export class FakeServer {
     return () => this.streams.delete(hearing);
   };
 
+  /** What was answered to an action, if it has come. */
+  answerTo(actionId: ActionId): PushResult | null {
+    return this.answers.get(actionId)?.result ?? null;
+  }
+
   mayOpen(): boolean {
     return true;
   }
@@ -265,10 +270,12 @@ export class FakeBox implements OutboxBox {
     return this.findDevice();
   }
 
-  async read(place: Place) {
+  async read(place: Place, isKnown: (id: ActionId) => boolean) {
     const here = ({ place: of }: { place: Place }) => of === place;
+    const waiting = [...this.disk.waiting.values()].filter(here);
     return structuredClone({
-      waiting: [...this.disk.waiting.values()].filter(here),
+      ids: waiting.map(({ action }) => action.actionId),
+      fresh: waiting.filter(({ action }) => !isKnown(action.actionId)),
       notices: [...this.disk.notices.values()].filter(here),
     });
   }

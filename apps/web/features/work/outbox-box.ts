@@ -1,9 +1,18 @@
 import type { ActionId, DeviceId, PersonId } from '@halfshaft/worklog';
 import type { Place, Settled, WaitingAction, WorkNotice } from './waiting-action';
 
-/** What the box holds of one place, of every person who uses this device. */
+/** What the box holds, of every person who uses this device. */
 export interface BoxContents {
   waiting: WaitingAction[];
+  notices: WorkNotice[];
+}
+
+/** What of one place a tab does not know yet. */
+export interface BoxNews {
+  /** Of all that waits. */
+  ids: ActionId[];
+  /** Those of them that were not known. */
+  fresh: WaitingAction[];
   notices: WorkNotice[];
 }
 
@@ -29,7 +38,8 @@ export interface BoxChange {
 export interface OutboxBox {
   /** Makes the device's id at the first call ever. */
   device(): Promise<KnownDevice>;
-  read(place: Place): Promise<BoxContents>;
+  /** `isKnown`: what the tab has read already need not be read again, which counts when thousands wait. */
+  read(place: Place, isKnown: (id: ActionId) => boolean): Promise<BoxNews>;
   readAll(): Promise<BoxContents>;
   /**
    * Keeps an action and counts the device's number on. Where another tab has used the number meanwhile it gets the next

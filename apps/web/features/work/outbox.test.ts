@@ -77,8 +77,8 @@ describe('Outbox', () => {
     expect([outbox.list().length, outbox.looseCount, disk.waiting.size]).toEqual([2, 1, 1]);
     disk.isFull = false;
     await outbox.add(waitingOf(outbox));
+    await vi.advanceTimersByTimeAsync(0);
     expect(seqs(outbox)).toEqual([1, 2, 3]);
-    await outbox.keepLoose();
     expect([outbox.looseCount, disk.waiting.size]).toEqual([0, 3]);
     expect([...disk.waiting.values()].map(({ action }) => action.deviceSeq).sort()).toEqual([1, 2, 3]);
   });

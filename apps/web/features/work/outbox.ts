@@ -84,6 +84,7 @@ export class Outbox {
     const writing = this.parts.box.keep(waiting, false);
     try {
       this.takeIn(await inTime(writing));
+      if (this.loose.size > 0) void this.keepLoose();
     } catch {
       this.loose.set(id, waiting);
       writing.then((kept) => this.keptLate(kept, waiting)).catch(() => undefined);
@@ -160,11 +161,14 @@ export class Outbox {
   }
 
   private async read(): Promise<void> {
-    const { waiting, notices } = await this.parts.box.read(this.parts.place);
-    const fresh = waiting.filter(({ action }) => !this.gone.has(action.actionId));
-    this.kept = new Map(
-      fresh.map((each) => [each.action.actionId, this.kept.get(each.action.actionId) ?? each]),
-    );
+    const { box, place } = this.parts;
+    const { ids, fresh, notices } = await box.read(place, (id) => this.kept.has(id) || this.gone.has(id));
+    const found = new Map(fresh.map((each) => [each.action.actionId, each]));
+    const still = ids.flatMap((id) => {
+      const waiting = this.gone.has(id) ? undefined : (this.kept.get(id) ?? found.get(id));
+      return waiting ? [[id, waiting] as const] : [];
+    });
+    this.kept = new Map(still);
     this.notices = new Map(notices.map((notice) => [notice.id, notice]));
     this.inOrder = null;
   }
