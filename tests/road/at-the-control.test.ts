@@ -83,6 +83,10 @@ it('takes the in-time in two taps, and every phone knows when the car must leave
   await sheet.getByRole('button', { name: `Write down ${clock(LATE_MINUTES + 1)}` }).click();
   await bay.getByText('6 min late: 2 ours, 4 the event’s.', { exact: false }).waitFor();
 
+  // Whoever wrote it down is told that somebody said otherwise.
+  await bay.getByText('You had said otherwise, and the last one counts.', { exact: false }).waitFor();
+  await bay.getByRole('button', { name: 'Read it' }).click();
+
   // Out late: the out-control's time is written down the same way.
   await bay.getByText('Write down the out-time at TC2B').click();
   await bay.getByRole('button', { name: 'Write it down' }).click();
