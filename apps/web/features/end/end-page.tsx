@@ -1,9 +1,9 @@
 'use client';
 
-import { Button } from '@/components/button';
 import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
+import { PrintButton } from '@/components/print-button';
 import { eventAddress } from '../events/addresses';
 import { carNameOf } from '../work/names';
 import { type LoadedWork, WorkPage } from '../work/work-page';
@@ -24,7 +24,7 @@ function EndScreen({ work }: { work: LoadedWork }) {
         above={replica.name}
         title="After the event"
         facts={replica.entries.map((entry) => `${carNameOf(replica, entry.entryId)}, ${entry.car.name}`)}
-        actions={<Button onClick={() => window.print()}>Print</Button>}
+        actions={<PrintButton foot={`After the event, ${replica.name}`}>Print</PrintButton>}
       />
       {replica.entries.length === 0 ? (
         <EmptyState

@@ -2,10 +2,10 @@
 
 import { type JudgedGauge, judgeGauges } from '@halfshaft/lifing';
 import { useMemo } from 'react';
-import { Button } from '@/components/button';
 import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
+import { PrintButton } from '@/components/print-button';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { bayAddress, serviceAddress } from '../events/addresses';
@@ -27,19 +27,22 @@ export function ReadingsScreen({ work, visit }: { work: LoadedWork; visit: Visit
     );
   }, [replica, state, visit]);
   const ids = { team: teamId, event: eventId, car: entry.entryId, at: service.id };
+  const car = carNameOf(replica, entry.entryId);
   const serviceName = (id: string) => serviceNameOf(replica, id);
   return (
     <>
       <WorkTrouble work={work} />
       <PageHeader
-        above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
+        above={`${replica.name} · ${car}, ${entry.car.name}`}
         title="Readings"
         facts={[`Up to ${serviceName(service.id)}`]}
         actions={
           <>
             <LinkButton href={serviceAddress(ids)}>To the service</LinkButton>
             <LinkButton href={bayAddress(ids)}>To the bay</LinkButton>
-            <Button onClick={() => window.print()}>Print</Button>
+            <PrintButton foot={`Readings up to ${serviceName(service.id)}, ${car}, ${replica.name}`}>
+              Print
+            </PrintButton>
           </>
         }
       />

@@ -2,10 +2,10 @@
 
 import { positionsOf, routeMetresAt } from '@halfshaft/itinerary';
 import { useMemo } from 'react';
-import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
+import { PrintButton } from '@/components/print-button';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { RepairSheet } from '../bay/repair-sheet';
@@ -43,14 +43,16 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
     cards.filter((each) => each.judged.verdict === verdict);
   const leave = of('leave');
   const times = visitTimes(replica, state, visit);
+  const title = visitTitle(replica, visit);
+  const car = carNameOf(replica, entryId);
   const ids = { team: teamId, event: eventId, car: entryId, at: service.id };
   return (
     <>
       <WorkTrouble work={work} />
       <WorkNotices work={work} />
       <PageHeader
-        above={`${replica.name} · ${carNameOf(replica, entryId)}, ${entry.car.name}`}
-        title={visitTitle(replica, visit)}
+        above={`${replica.name} · ${car}, ${entry.car.name}`}
+        title={title}
         facts={visitFacts(replica, visit, times)}
         actions={
           <>
@@ -60,7 +62,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
             <LinkButton href={sheetAddress(ids)}>Sheet by person</LinkButton>
             <LinkButton href={readingsAddress(ids)}>Readings</LinkButton>
             <LinkButton href={tyresAddress(ids)}>Tyres and settings</LinkButton>
-            <Button onClick={() => window.print()}>Print</Button>
+            <PrintButton foot={`${title}, ${car}, ${replica.name}`}>Print</PrintButton>
           </>
         }
       />

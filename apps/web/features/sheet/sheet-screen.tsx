@@ -1,10 +1,10 @@
 'use client';
 
 import { useMemo } from 'react';
-import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
+import { PrintButton } from '@/components/print-button';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { recordablePeople } from '../bay/use-record-for';
@@ -29,6 +29,8 @@ export function SheetScreen({ work, visit }: { work: LoadedWork; visit: Visit })
     () => sheetOfVisit({ replica, state }, visit, people),
     [replica, state, visit, people],
   );
+  const title = visitTitle(replica, visit);
+  const car = carNameOf(replica, entry.entryId);
   const ids = { team: teamId, event: eventId, car: entry.entryId, at: service.id };
   const choices = recordablePeople(replica.people);
   return (
@@ -37,14 +39,14 @@ export function SheetScreen({ work, visit }: { work: LoadedWork; visit: Visit })
         <Stack gap="large">
           <WorkTrouble work={work} />
           <PageHeader
-            above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
-            title={`Sheet: ${visitTitle(replica, visit)}`}
+            above={`${replica.name} · ${car}, ${entry.car.name}`}
+            title={`Sheet: ${title}`}
             facts={visitFacts(replica, visit, visitTimes(replica, state, visit)).slice(0, 3)}
             actions={
               <>
-                <Button look="main" onClick={() => window.print()}>
+                <PrintButton look="main" foot={`${title}, ${car}, ${replica.name}`}>
                   Print the sheet
-                </Button>
+                </PrintButton>
                 <LinkButton href={recordSheetAddress(ids)}>Record a filled sheet</LinkButton>
               </>
             }

@@ -5,6 +5,7 @@ import { useMemo, useState } from 'react';
 import { Button } from '@/components/button';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
+import { PrintButton } from '@/components/print-button';
 import { Sheet } from '@/components/sheet';
 import { BayDock } from '../bay/bay-dock';
 import { useRecordFor } from '../bay/use-record-for';
@@ -39,17 +40,20 @@ export function TyresScreen({ work, visit }: { work: LoadedWork; visit: Visit })
     });
   }, [state, replica, entryId, visit.service.inIndex]);
   const ids = { team: teamId, event: eventId, car: entryId, at: visit.service.id };
+  const carName = carNameOf(replica, entryId);
   const here = serviceNameOf(replica, visit.service.id);
   return (
     <>
       <PageHeader
-        above={`${replica.name} · ${carNameOf(replica, entryId)}, ${car.name}`}
+        above={`${replica.name} · ${carName}, ${car.name}`}
         title="Tyres and settings"
         facts={[`At ${here}`, `Stages before ${here} count, and later ones the crew confirmed`]}
         actions={
           <>
             <LinkButton href={bayAddress(ids)}>To the bay</LinkButton>
-            <Button onClick={() => window.print()}>Print</Button>
+            <PrintButton foot={`Tyres and settings at ${here}, ${carName}, ${replica.name}`}>
+              Print
+            </PrintButton>
           </>
         }
       />

@@ -2,10 +2,10 @@
 
 import { dueAt, formatClock } from '@halfshaft/itinerary';
 import type { UseFormReturn } from 'react-hook-form';
-import { Button } from '@/components/button';
 import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
 import { Notice } from '@/components/notice';
+import { PrintButton } from '@/components/print-button';
 import { SelectField } from '@/components/select-field';
 import { Stack } from '@/components/stack';
 import { ServicePaper } from './service-paper';
@@ -36,9 +36,12 @@ export function SheetStep({ form, values, reading }: SheetStepProps) {
             <ServiceChoice form={form} reading={reading} />
             <SheetClock sheet={sheet} timeZone={itinerary.timeZone} />
             <Stack across gap="small">
-              <Button look="main" onClick={() => window.print()}>
+              <PrintButton
+                look="main"
+                foot={[serviceName(sheet.service), values.eventName.trim()].filter(Boolean).join(', ')}
+              >
                 Print the sheet
-              </Button>
+              </PrintButton>
               <LinkButton href="/sign-up/?keep=visit">Keep this: make an account</LinkButton>
             </Stack>
             <p className={styles.hint}>
