@@ -70,14 +70,22 @@ export function pushFixtures(): Variant[] {
     pushFixture('closeTask of a snag', closeSnag),
     pushFixture('recordFact of a new part', recordFitted),
     pushFixture('recordFact of a lasting repair', recordMadeGood),
+    pushFixture('takeTask from a phone of several people', BODIES.takeTask, ({ owner }) => ({
+      enteredBy: owner.personId,
+    })),
   ];
 }
 
-function pushFixture(special: string, body: (world: World) => Promise<ActionBody> | ActionBody): Variant {
+function pushFixture(
+  special: string,
+  body: (world: World) => Promise<ActionBody> | ActionBody,
+  more: (world: World) => object = () => ({}),
+): Variant {
   const made = ['actions.0.actionId', ...madeIn(special)];
   const make = async (world: World) => {
     const { teamId, eventId, owner } = world;
-    return { teamId, eventId, actions: [{ ...makeAction(await body(world), owner.personId) }] };
+    const actions = [{ ...makeAction(await body(world), owner.personId) }];
+    return { teamId, eventId, actions, ...more(world) };
   };
   return variant('work.push', 'member', make, { special, made });
 }

@@ -23,7 +23,7 @@ export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
     entryId,
     controlId: 'SS1',
     finish: true as const,
-    writtenAt: 1_781_338_000,
+    writtenAt: 1_781_338_020,
     heldMinutes: 0,
   };
   await pushAs(world.owner, world, { kind: 'recordTime', args: finish });
