@@ -62,7 +62,7 @@ function otherChange(change: Exclude<ItineraryChange, { kind: Weighty }>): strin
     case 'stageGap':
       return `From its control to the start of ${change.stageId} are ${duration(change.afterSeconds)} instead of ${duration(change.beforeSeconds)}.`;
     case 'stageRepeat':
-      return `${change.stageId} repeats ${change.after ?? 'no stage'} instead of ${change.before ?? 'none'}.`;
+      return repeatInWords(change);
     case 'roles':
       return `${change.id} is ${roleText(change.after)} instead of ${roleText(change.before)}.`;
     case 'renamed':
@@ -138,6 +138,11 @@ function serviceTitle({
 
 function optional(seconds: number | null): string {
   return seconds === null ? 'not printed' : duration(seconds);
+}
+
+function repeatInWords({ stageId, before, after }: Of<'stageRepeat'>): string {
+  if (after === null) return `${stageId} no longer repeats ${before}.`;
+  return `${stageId} repeats ${after}${before === null ? '' : ` instead of ${before}`}.`;
 }
 
 function range({ fromId, toId }: { fromId: string; toId: string }): string {

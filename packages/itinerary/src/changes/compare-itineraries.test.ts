@@ -39,6 +39,24 @@ describe('an amendment in sentences', () => {
     ]);
   });
 
+  it('says what a stage repeats, but not that it no longer repeats a cancelled one', () => {
+    const stage = (id: string, repeatOf: string | null): Point => {
+      const stages = before.points.filter((point) => point.kind === 'stage');
+      return { ...(stages.find((point) => point.id === id) as Point & { kind: 'stage' }), repeatOf };
+    };
+    const withStage = (repeatOf: string | null) => ({
+      ...before,
+      points: before.points.map((point) => (point.id === 'SS6' ? stage('SS6', repeatOf) : point)),
+    });
+    const first = before.points.find((point) => point.kind === 'stage')?.id ?? '';
+    const words = (from: Itinerary, to: Itinerary) => compareItineraries(from, to).map(changeInWords);
+    expect(words(withStage(null), withStage(first))).toEqual([`SS6 repeats ${first}.`]);
+    expect(words(withStage(first), withStage(null))).toEqual([`SS6 no longer repeats ${first}.`]);
+    const cancelled = withStage(null);
+    const rest = { ...cancelled, points: cancelled.points.filter(({ id }) => id !== first) };
+    expect(words(withStage(first), rest).filter((sentence) => sentence.includes('repeats'))).toEqual([]);
+  });
+
   it('names a service that gains minutes and what is later for it', () => {
     const after = amended(
       ['TC6E;Service out;;;;0:30;11:08', 'TC6E;Service out;;;;0:42;11:20'],

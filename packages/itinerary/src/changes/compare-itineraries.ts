@@ -33,8 +33,10 @@ export function compareItineraries(
     after: bySection(options.positionAfter ?? options.position ?? 1),
   };
   const { changes: services, told } = compareServices(before, after);
-  const points = comparePoints(before, after).filter(
-    (change) => change.kind !== 'targetTime' || !told.has(change.id),
+  const allPoints = comparePoints(before, after);
+  const points = allPoints.filter(
+    (change) =>
+      !(change.kind === 'targetTime' && told.has(change.id)) && !followsCancelling(change, allPoints),
   );
   const isWeighty = ({ kind }: ItineraryChange) =>
     kind === 'stageCancelled' || kind === 'stageAdded' || kind === 'stageLength';
@@ -54,6 +56,14 @@ export function compareItineraries(
     changes.push({ kind: 'timeZone', before: before.timeZone, after: after.timeZone });
   }
   return changes;
+}
+
+/** Where a stage is cancelled nobody needs to be told that the later one no longer repeats it. */
+function followsCancelling(change: ItineraryChange, all: readonly ItineraryChange[]): boolean {
+  if (change.kind !== 'stageRepeat' || change.after !== null) return false;
+  return all.some(
+    ({ kind, ...each }) => kind === 'stageCancelled' && 'stageId' in each && each.stageId === change.before,
+  );
 }
 
 function bySection(position: number | PositionsBySection): PositionsBySection {
