@@ -13,6 +13,26 @@ export {
 } from './decisions/minimal-repair-replacement';
 export { type Pareto, type ParetoRow, pareto } from './decisions/pareto';
 export { type PoissonStock, poissonStock } from './decisions/poisson-stock';
+// From the log to lives: rules in exposure/rules.md
+export {
+  type CarRecurrence,
+  failuresOf,
+  recurrencesOf,
+  type TimesSeen,
+  timesSeen,
+} from './exposure/car-failures';
+export type {
+  CarHistory,
+  CarriedAge,
+  FeltWhere,
+  FindingGrade,
+  PartQuestion,
+  PartRecord,
+  WatchedEvent,
+} from './exposure/car-history';
+export type { Ending, Exposure, Origin, PartFailure, Spot } from './exposure/exposure';
+export { exposuresOf } from './exposure/exposures-of';
+export { type LifeData, observationsOf } from './exposure/observations-of';
 export { fitExponential } from './fit/fit-exponential';
 export { fitLognormal } from './fit/fit-lognormal';
 export { fitWeibull } from './fit/fit-weibull';
