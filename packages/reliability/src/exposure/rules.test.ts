@@ -350,6 +350,12 @@ describe('the rules', () => {
     ]);
   });
 
+  it('E11 is not E12 because the car restarts somewhere else later on', () => {
+    const first = eventOf([{ ...crash, point: 2 }], { ...stands, finished: false });
+    const history = carOf([first, eventOf([{ kind: 'restarted', point: 3 }])]);
+    expect(exposuresOf([history], [BELT]).map(({ ending }) => ending)).toEqual(['withdrawn', 'running']);
+  });
+
   it('counts in the counter that is asked for', () => {
     const counted = { stageMetres: [0, 10, 20], stages: [0, 1, 1] };
     const carried = [{ cardId: 'belt', position: null, age: { stages: 4 } }];

@@ -1,4 +1,5 @@
 import type { CarHistory, PartQuestion, PartRecord, WatchedEvent } from '../car-history';
+import { type Chance, chanceFrom, driveRoute, type Moment, type Route } from '../scripted-route/fixtures';
 
 /**
  * A season written from its end: first the route driven, then for every place the lives its parts have and the metre
@@ -28,44 +29,6 @@ function part(
   doneRenews: boolean,
 ): PartQuestion {
   return { cardId, positions, counter: 'stageMetres', shows, doneRenews };
-}
-
-/** Numbers that look like chance and are the same every time; mulberry32, public domain. */
-export function chanceFrom(seed: number) {
-  let state = seed;
-  const next = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-  const whole = (from: number, to: number) => from + Math.floor(next() * (to - from + 1));
-  return { next, whole, oneIn: (count: number) => whole(1, count) === 1 };
-}
-type Chance = ReturnType<typeof chanceFrom>;
-
-/** A point of the season where the car was. `order` puts all that happens in a row; things between take the fractions. */
-interface Moment {
-  order: number;
-  eventIndex: number;
-  point: number;
-  service: boolean;
-  total: number;
-  totalBefore: number;
-}
-
-/** Where the driving stops for every part. */
-interface Break {
-  order: number;
-  total: number;
-  ending: 'withdrawn' | 'restarted' | 'notFinished';
-}
-
-interface Route {
-  moments: Moment[];
-  breaks: Break[];
-  events: { eventId: string; finished: boolean; amounts: number[]; records: PartRecord[] }[];
-  total: number;
 }
 
 export function scriptSeason(seed: number, carId: string): ScriptedCar {
@@ -107,55 +70,6 @@ export function scriptSeason(seed: number, carId: string): ScriptedCar {
     }),
   );
   return { ...car, history: { ...car.history, events }, lines, seenAt };
-}
-
-/** Three to six events of up to nine stages, a service after every second stage; the car may stop and may go on again. */
-function driveRoute(chance: Chance, ranBefore: number): Route {
-  const route: Route = { moments: [], breaks: [], events: [], total: ranBefore };
-  const events = chance.whole(3, 6);
-  for (let eventIndex = 0; eventIndex < events; eventIndex += 1) driveEvent(chance, route, eventIndex);
-  return route;
-}
-
-function driveEvent(chance: Chance, route: Route, eventIndex: number): void {
-  const stages = chance.whole(3, 9);
-  const outAfter = chance.oneIn(3) ? chance.whole(1, stages) : null;
-  const backAfter =
-    outAfter !== null && chance.oneIn(2) ? outAfter + (outAfter % 2) + 2 * chance.whole(0, 1) : null;
-  const amounts: number[] = [];
-  const records: PartRecord[] = [];
-  const began = route.total;
-  let out = false;
-  const arrive = (metres: number, service: boolean) => {
-    const totalBefore = route.total;
-    if (!out) route.total += metres;
-    amounts.push(route.total - began);
-    const place = { order: route.moments.length, eventIndex, point: amounts.length - 1, service };
-    if (!out) route.moments.push({ ...place, total: route.total, totalBefore });
-  };
-  arrive(0, true);
-  for (let stage = 1; stage <= stages; stage += 1) {
-    arrive(chance.whole(3_000, 25_000), false);
-    if (stage === outAfter) {
-      const point = amounts.length - 1;
-      const cause = 'off the road';
-      records.push({ kind: 'out', cause, cardId: null, position: null, where: 'here', point });
-      const ending = backAfter !== null && backAfter <= stages ? 'restarted' : 'withdrawn';
-      route.breaks.push({ order: route.moments.length - 0.5, total: route.total, ending });
-      out = true;
-    }
-    if (stage % 2 === 0) {
-      if (out && stage === backAfter) {
-        out = false;
-        records.push({ kind: 'restarted', point: amounts.length });
-      }
-      arrive(0, true);
-    }
-  }
-  const finished = !out && !chance.oneIn(5);
-  if (!finished)
-    route.breaks.push({ order: route.moments.length - 0.25, total: route.total, ending: 'notFinished' });
-  route.events.push({ eventId: `event ${eventIndex + 1}`, finished, amounts, records });
 }
 
 interface ScriptedLife {
