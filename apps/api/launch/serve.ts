@@ -1,5 +1,6 @@
 import { DEMO_ORGANISER, DEMO_TEAMS } from '@halfshaft/prisma/demo';
 import { readEnv } from '../src/env';
+import type { PageSource } from '../src/serve-pages';
 import { startServer } from '../src/server';
 import { openDatabase } from './database';
 import { ensureDemo } from './demo';
@@ -8,9 +9,14 @@ import { openHomeFolder, readSecrets, type Secrets } from './home-folder';
 import { markRunning, refuseSecondStart, unmarkRunning } from './one-at-a-time';
 import { choosePort } from './port';
 import { StartProblem } from './problem';
+import { planVan, VAN_HOST, type VanPlan } from './van/plan-van';
+import { serveVan } from './van/serve-van';
+import { tellVan } from './van/tell-van';
 import { buildWebIfNeeded, WEB_OUT } from './web-build';
 
 const isDevelopment = process.argv.includes('--dev');
+/** `npm run van`: for the phones of the network around, without internet. */
+const isVan = process.argv.includes('--van');
 const say = (sentence: string) => void process.stdout.write(`${sentence}\n`);
 
 type Stop = () => Promise<void>;
@@ -35,9 +41,10 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => vo
 async function start(): Promise<void> {
   openHomeFolder();
   refuseSecondStart();
-  const host = process.env.HOST ?? '127.0.0.1';
+  const host = isVan ? VAN_HOST : (process.env.HOST ?? '127.0.0.1');
   const port = await choosePort(host);
-  const publicUrl = process.env.PUBLIC_URL ?? `http://localhost:${port}`;
+  const van = isVan ? await planVan(port) : null;
+  const publicUrl = van?.joinUrl ?? process.env.PUBLIC_URL ?? `http://localhost:${port}`;
   markRunning(publicUrl);
   const secrets = readSecrets();
   const database = await openDatabase(secrets);
@@ -58,11 +65,18 @@ async function start(): Promise<void> {
   if (isDevelopment) {
     stops.push(await startDevelopment(settings));
   } else {
-    buildWebIfNeeded(say);
-    const running = await startServer(readEnv(settings), { pages: { kind: 'build', folder: WEB_OUT } });
-    stops.push(running.close);
+    stops.push(await serveBuild(settings, van));
   }
   tellAddress(publicUrl, wantsDemo ? secrets : null);
+}
+
+async function serveBuild(settings: NodeJS.ProcessEnv, van: VanPlan | null): Promise<Stop> {
+  buildWebIfNeeded(say);
+  const pages: PageSource = { kind: 'build', folder: WEB_OUT };
+  if (!van) return (await startServer(readEnv(settings), { pages })).close;
+  const running = await serveVan(van, settings, pages);
+  say(tellVan(van, running.fingerprint));
+  return running.stop;
 }
 
 function tellAddress(url: string, secrets: Secrets | null): void {

@@ -1,11 +1,12 @@
-// `npm start` and `npm run dev`: everything from a bare clone to a served page. Plain Node, because nothing is installed yet.
+// `npm start`, `npm run dev` and `npm run van`: everything from a bare clone to a served page. Plain Node, because nothing is installed yet.
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 
 const ROOT = resolve(import.meta.dirname, '../../..');
 const LEAST_NODE = [20, 19];
-const isDevelopment = process.argv.includes('--dev');
+/** --dev and --van, for the part that starts the service. */
+const modes = process.argv.slice(2);
 process.chdir(ROOT);
 
 const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
@@ -22,11 +23,10 @@ if (needsInstall()) {
 run(process.execPath, ['packages/store/launch/generate.mjs']);
 
 // tsx must be found before its loader can be named, hence not at the top.
-const serve = spawn(
-  process.execPath,
-  ['--import', 'tsx', 'apps/api/launch/serve.ts', ...(isDevelopment ? ['--dev'] : [])],
-  { stdio: 'inherit', cwd: ROOT },
-);
+const serve = spawn(process.execPath, ['--import', 'tsx', 'apps/api/launch/serve.ts', ...modes], {
+  stdio: 'inherit',
+  cwd: ROOT,
+});
 // Ctrl-C reaches the child by itself when typed at a terminal; a signal sent to this process alone is handed on.
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'])
   process.on(signal, () => serve.kill(signal === 'SIGHUP' ? 'SIGTERM' : signal));

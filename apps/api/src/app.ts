@@ -1,8 +1,9 @@
+import { createServer } from 'node:https';
 import helmet from '@fastify/helmet';
 import type { Problem } from '@halfshaft/contract';
 import type { Store } from '@halfshaft/store';
 import { type FastifyTRPCPluginOptions, fastifyTRPCPlugin } from '@trpc/server/adapters/fastify';
-import Fastify, { type FastifyError, type FastifyInstance } from 'fastify';
+import Fastify, { type FastifyError, type FastifyInstance, type FastifyServerFactory } from 'fastify';
 import type { Auth } from './auth';
 import { addAuthRoute, findAccount } from './auth-route';
 import type { Clock } from './clock';
@@ -18,6 +19,13 @@ export interface AppParts {
   clock: Clock;
   pages: PageSource;
   logLevel: string;
+  tls?: TlsParts;
+}
+
+/** The server's own key and certificate, as PEM texts. */
+export interface TlsParts {
+  key: string;
+  cert: string;
 }
 
 /** Larger than any honest request, so that a 5 MB paste still gets its sentence from the contract. */
@@ -31,6 +39,7 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
     bodyLimit: BODY_LIMIT_BYTES,
     routerOptions: { maxParamLength: 5000 },
     forceCloseConnections: true,
+    ...(parts.tls && serveTls(parts.tls)),
   });
   await app.register(helmet, { contentSecurityPolicy: false, hsts: false });
   refuseOtherSites(app);
@@ -61,6 +70,11 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
   });
   await servePages(app, parts.pages);
   return app;
+}
+
+/** An https server in place of the plain one; everything else is the same, so the app's type is too. */
+function serveTls(tls: TlsParts): { serverFactory: FastifyServerFactory } {
+  return { serverFactory: (handler) => createServer(tls, handler) };
 }
 
 /** Cookies travel with requests from other sites too; a change asked for from another site is refused. */

@@ -1,5 +1,6 @@
 import { openStore } from '@halfshaft/store';
-import { buildApp } from './app';
+import type { FastifyInstance } from 'fastify';
+import { buildApp, type TlsParts } from './app';
 import { createAuth } from './auth';
 import { type Clock, systemClock } from './clock';
 import type { Env } from './env';
@@ -12,11 +13,17 @@ export interface RunningApp {
   close(): Promise<void>;
 }
 
-/** Opens everything one process needs, listens, and returns the address and the way to stop it all. */
-export async function startServer(
-  env: Env,
-  options: { pages: PageSource; clock?: Clock },
-): Promise<RunningApp> {
+export interface ServerOptions {
+  pages: PageSource;
+  clock?: Clock;
+  /** Speaks https with these; left away, plain http, mostly behind a proxy. */
+  tls?: TlsParts;
+  /** Routes of this kind of start alone. */
+  addRoutes?(app: FastifyInstance): void;
+}
+
+/** Opens everything one server needs, listens, and returns the address and the way to stop it all. */
+export async function startServer(env: Env, options: ServerOptions): Promise<RunningApp> {
   const store = openStore({ pooledUrl: env.DATABASE_APP_URL, poolSize: env.DATABASE_POOL_SIZE });
   const signIn = createAuth({
     authUrl: env.DATABASE_AUTH_URL,
@@ -37,7 +44,9 @@ export async function startServer(
     clock: options.clock ?? systemClock,
     pages: options.pages,
     logLevel: env.LOG_LEVEL,
+    ...(options.tls && { tls: options.tls }),
   });
+  options.addRoutes?.(app);
   try {
     const url = await app.listen({ host: env.HOST, port: env.PORT });
     return {
