@@ -55,3 +55,23 @@ export { lastSafeStarts } from './service/explain/last-safe-starts';
 export type { Reason } from './service/explain/reason';
 export { type Infeasible, whyInfeasible, type WhyOptions } from './service/explain/why-infeasible';
 export { type WhyLeft, whyLeft } from './service/explain/why-left';
+
+// What a service may bring, and what that costs
+export {
+  type CarOutlook,
+  lateMinutes,
+  type PlanOutlook,
+  type SimulationOptions,
+  simulatePlan,
+} from './service/chance/simulate-plan';
+export {
+  type LatenessPrice,
+  type LatenessRule,
+  penaltyFor,
+  priceLateness,
+  pricePlan,
+} from './service/chance/price-lateness';
+export { type LeavingAnswer, type LeavingQuestion, weighLeaving } from './service/chance/weigh-leaving';
+
+// Durations learned from jobs done
+export { type LearnedDuration, learnDuration, type TimedJob } from './service/learn/learn-duration';
