@@ -75,3 +75,8 @@ export { type LeavingAnswer, type LeavingQuestion, weighLeaving } from './servic
 
 // Durations learned from jobs done
 export { type LearnedDuration, learnDuration, type TimedJob } from './service/learn/learn-duration';
+
+// A plan made again while the service runs
+export type { DoneProgress, Progress, UnderWayProgress } from './service/replan/progress';
+export { type Proposal, type ReplanOptions, replan } from './service/replan/replan';
+export type { Change } from './service/replan/list-changes';

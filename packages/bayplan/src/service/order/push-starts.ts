@@ -1,5 +1,5 @@
 import { at } from '../../at';
-import type { BayPlan } from '../bay-plan';
+import type { BayPlan, PlannedWork } from '../bay-plan';
 import type { Service, ServiceCar, ServiceTask, Stretch } from '../service-model';
 import { type Done, lagBetween, listDone } from './plan-order';
 
@@ -24,8 +24,13 @@ export interface OrderedWork extends Done {
  * something must follow before long isn't started before its planned time, lest it should wait.
  *
  * @param plan one that {@link checkBayPlan} finds nothing wrong with
+ * @param plannedStart where the plan's own starts stand for an order only
  */
-export function orderOf(service: Service, plan: BayPlan): WorkOrder {
+export function orderOf(
+  service: Service,
+  plan: BayPlan,
+  plannedStart: (work: PlannedWork) => number = ({ start }) => start,
+): WorkOrder {
   const done = listDone(service, plan).toSorted((one, other) => one.work.start - other.work.start);
   const followed = new Set(
     done.flatMap(({ task }) =>
@@ -42,7 +47,7 @@ export function orderOf(service: Service, plan: BayPlan): WorkOrder {
     const earliest = earliestOf(service, task);
     return {
       ...one,
-      earliest: followed.has(task.id) ? Math.max(earliest, one.work.start) : earliest,
+      earliest: followed.has(task.id) ? Math.max(earliest, plannedStart(one.work)) : earliest,
       ...(task.underWay ? { since: task.underWay.since } : {}),
       before: ties.map(({ number }) => number),
       lags: ties.map(({ lag }) => lag),
