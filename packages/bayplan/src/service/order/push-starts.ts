@@ -19,17 +19,25 @@ export interface OrderedWork extends Done {
   hours: readonly (readonly Stretch[])[];
 }
 
+export interface OrderRules {
+  plannedStart: (work: PlannedWork) => number;
+  /** Whether the second, which starts no earlier, waits for the first if they have anything to do with each other. */
+  follows: (one: PlannedWork, other: PlannedWork) => boolean;
+}
+
+const isOver: OrderRules['follows'] = (one, other) => one.finish <= other.start;
+
 /**
  * The order and the seats of a plan, apart from its times. Work starts as soon as its order allows, except that what
  * something must follow before long isn't started before its planned time, lest it should wait.
  *
  * @param plan one that {@link checkBayPlan} finds nothing wrong with
- * @param plannedStart where the plan's own starts stand for an order only
+ * @param rules where the plan's own times stand for an order only
  */
 export function orderOf(
   service: Service,
   plan: BayPlan,
-  plannedStart: (work: PlannedWork) => number = ({ start }) => start,
+  { plannedStart, follows }: OrderRules = { plannedStart: ({ start }) => start, follows: isOver },
 ): WorkOrder {
   const done = listDone(service, plan).toSorted((one, other) => one.work.start - other.work.start);
   const followed = new Set(
@@ -39,7 +47,7 @@ export function orderOf(
   );
   const work = done.map((one, place) => {
     const ties = done.slice(0, place).flatMap((before, number) => {
-      if (before.work.finish > one.work.start) return [];
+      if (!follows(before.work, one.work)) return [];
       const lag = lagBetween(service, before, one);
       return lag === undefined ? [] : [{ number, lag }];
     });

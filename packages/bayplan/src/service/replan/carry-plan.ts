@@ -2,7 +2,7 @@ import type { BayPlan, PlannedWork } from '../bay-plan';
 import { checkBayPlan } from '../check-bay-plan';
 import { type CompiledService, compileService } from '../compile-service';
 import { type Decided, judgeWork, toBayPlan } from '../judge-work';
-import { orderOf, pushStarts } from '../order/push-starts';
+import { type OrderRules, orderOf, pushStarts } from '../order/push-starts';
 import type { Service } from '../service-model';
 
 /**
@@ -10,8 +10,7 @@ import type { Service } from '../service-model';
  * everything after it pushed. Nothing when that would break a rule.
  */
 export function carryPlan(fromNow: Service, plan: BayPlan): BayPlan | undefined {
-  const planned = new Map(plan.work.map(({ task, start }) => [task, start]));
-  const order = orderOf(fromNow, shiftPlan(fromNow, plan), ({ task, start }) => planned.get(task) ?? start);
+  const order = orderOf(fromNow, shiftPlan(fromNow, plan), carriedRules(plan));
   const starts = new Float64Array(order.work.length);
   pushStarts(
     order,
@@ -27,8 +26,25 @@ export function carryPlan(fromNow: Service, plan: BayPlan): BayPlan | undefined 
   return checkBayPlan(fromNow, carried).length === 0 ? carried : undefined;
 }
 
+/**
+ * The rules for the order of a shifted plan: what overlapped in the plan itself may overlap still, unless somebody has come
+ * to be on both.
+ */
+export function carriedRules(plan: BayPlan): OrderRules {
+  const planned = new Map(plan.work.map((one) => [one.task, one]));
+  return {
+    plannedStart: ({ task, start }) => planned.get(task)?.start ?? start,
+    follows: (one, other) => {
+      const [first, second] = [planned.get(one.task), planned.get(other.task)];
+      const overlaps = first && second && first.start < second.finish && second.start < first.finish;
+      if (!overlaps) return one.finish <= other.start;
+      return one.people.some(({ person }) => other.people.some((seat) => seat.person === person));
+    },
+  };
+}
+
 /** What is begun as it was, and the rest as late as it takes to come after all that, in its own order. */
-function shiftPlan({ tasks }: Service, plan: BayPlan): BayPlan {
+export function shiftPlan({ tasks }: Service, plan: BayPlan): BayPlan {
   const begun = tasks.flatMap(({ id, underWay }): PlannedWork[] => {
     if (!underWay) return [];
     const { since, until, way, people } = underWay;

@@ -7,13 +7,14 @@ import { carryPlan, judgePlan } from './carry-plan';
 import { keepPeople } from './keep-people';
 import { type Change, listChanges } from './list-changes';
 import type { Progress } from './progress';
+import { repairPlan } from './repair-plan';
 import { lengthsIn, type SayLength, sayChange, sayLeaving, saySlip } from './say-proposal';
 import { serviceFromNow } from './service-from-now';
 
 export interface ReplanOptions {
   /** A whole number: the same one gives the same proposal. */
   seed: number;
-  /** How many schedules may be tried, of each of two searches. */
+  /** How many schedules may be tried where there is something to search for; a few dozen go a long way. */
   schedules: number;
   /** How many of the service's units are a minute, for the words. */
   unitsPerMinute: number;
@@ -35,9 +36,10 @@ export type Proposal =
   | { kind: 'unclear'; sentence: string };
 
 /**
- * One proposal for the rest of a service, from what is done and under way. Nobody is moved without need: the old plan is
- * kept, its starts pushed, unless another leaves less late or gets more done; then of those found that are best at that, the
- * one with the fewest changes. An earlier finish alone is no need. The plan is only proposed: who decides is the manager.
+ * One proposal for the rest of a service, from what is done and under way. Nobody is moved without need: while
+ * the old plan, its starts pushed, still leaves on time, it is kept, and only something left may be taken up besides. When it
+ * doesn't, as few changes as take the lateness away are proposed (see {@link repairPlan}); only if none do, the rest is
+ * planned anew, with people kept where they were as far as may be. The plan is only proposed: who decides is the manager.
  *
  * @param plan one that {@link checkBayPlan} found nothing wrong with
  * @throws RangeError when the service or the options make no sense (see {@link openPlanning})
@@ -53,8 +55,7 @@ export function replan(
   const fault = findServiceFault(fromNow);
   if (fault) return { kind: 'unclear', sentence: `The log can't be right: ${fault.sentence}` };
   const kept = carryPlan(fromNow, plan);
-  const candidates = [kept, searchSameSeats(fromNow, plan, options), searchAnew(fromNow, plan, options)]
-    .filter((one) => one !== undefined)
+  const candidates = listPlans(fromNow, plan, kept, options)
     .map((one) => ({ plan: one, changes: listChanges(fromNow, plan, one) }))
     .toSorted(compareCandidates);
   const say = lengthsIn(options.unitsPerMinute);
@@ -85,20 +86,33 @@ function compareCandidates(one: Candidate, other: Candidate): number {
   );
 }
 
-/** With everybody on what they were to do: only the order, and what is left or taken up, may change. */
-function searchSameSeats(fromNow: Service, old: BayPlan, options: ReplanOptions): BayPlan | undefined {
-  const tasks = fromNow.tasks.map((task): ServiceTask => {
-    const work = old.work.find((one) => one.task === task.id);
-    if (task.underWay || !work || task.pin?.done === false) return task;
-    const people = work.people.map(({ person }) => person);
-    return { ...task, pin: { ...task.pin, way: work.way, people } };
-  });
-  return openPlanning({ ...fromNow, tasks }, options).step(options.schedules).plan;
+/** The old plan if it can be kept, and what may be better; a search of everything only if a few changes don't do. */
+function listPlans(
+  fromNow: Service,
+  old: BayPlan,
+  kept: BayPlan | undefined,
+  options: ReplanOptions,
+): BayPlan[] {
+  if (kept?.objective.late === 0) return [kept, searchMore(fromNow, old, options) ?? kept];
+  const repaired = repairPlan(fromNow, old);
+  const known = [kept, repaired].filter((one) => one !== undefined);
+  if (repaired?.objective.late === 0) return known;
+  const { plan } = openPlanning(fromNow, options).step(options.schedules);
+  if (!plan) return known;
+  return [...known, judgePlan(compileService(fromNow), keepPeople(fromNow, old, plan))];
 }
 
-function searchAnew(fromNow: Service, old: BayPlan, options: ReplanOptions): BayPlan | undefined {
-  const { plan } = openPlanning(fromNow, options).step(options.schedules);
-  return plan && judgePlan(compileService(fromNow), keepPeople(fromNow, old, plan));
+/** With all that was to be done done by the same people: only more may be taken up. */
+function searchMore(fromNow: Service, old: BayPlan, options: ReplanOptions): BayPlan | undefined {
+  const done = new Map(old.work.map((work) => [work.task, work]));
+  if (fromNow.tasks.every(({ id, underWay, pin }) => underWay || done.has(id) || pin?.done === false)) return;
+  const tasks = fromNow.tasks.map((task): ServiceTask => {
+    const work = done.get(task.id);
+    if (task.underWay || !work || task.pin?.done === false) return task;
+    const people = work.people.map(({ person }) => person);
+    return { ...task, pin: { ...task.pin, done: true, way: work.way, people } };
+  });
+  return openPlanning({ ...fromNow, tasks }, options).step(options.schedules).plan;
 }
 
 function sayBest(fromNow: Service, kept: BayPlan | undefined, best: Candidate, say: SayLength): string {
