@@ -1,5 +1,17 @@
-import { checkBayPlan, openPlanning, type PlanningResult, type Service } from '@halfshaft/bayplan';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
+import {
+  type BayPlan,
+  checkBayPlan,
+  openPlanning,
+  type PlanningResult,
+  type Progress,
+  replan,
+  type Service,
+  simulatePlan,
+} from '@halfshaft/bayplan';
 import { busyService } from './busy-service';
+import { medianOf, ROUNDS } from './median-of';
 
 const SECONDS = 10;
 const STEP = 20;
@@ -50,4 +62,61 @@ for (const size of [
   console.log(
     `  ${result.schedules} schedules; best ${JSON.stringify(result.plan?.objective)}; bound ${JSON.stringify(result.bound)}`,
   );
+}
+
+/** The plan as far as it would have come by then, with what is under way begun a minute and a half late. */
+function playUntil({ work }: BayPlan, now: number): Progress[] {
+  return work.flatMap(({ task, way, start, finish, people }): Progress[] => {
+    if (finish <= now) return [{ task, state: 'done', way, since: start, until: finish }];
+    if (start + LATE > now) return [];
+    return [
+      { task, state: 'underWay', way, since: start + LATE, people: people.map(({ person }) => person) },
+    ];
+  });
+}
+
+const LATE = 90;
+const NOW = 500;
+const RUNS = 2000;
+
+function millisecondsOf(work: () => unknown): number {
+  const times = Array.from({ length: ROUNDS }, () => {
+    const since = performance.now();
+    work();
+    return performance.now() - since;
+  });
+  return medianOf(times);
+}
+
+for (const size of [
+  { tasks: 24, cars: 2, people: 4 },
+  { tasks: 60, cars: 1, people: 6 },
+  { tasks: 60, cars: 2, people: 6 },
+]) {
+  const service = busyService(size);
+  const { plan } = openPlanning(service, { seed: 1 }).step(1000);
+  if (!plan) throw new Error('No plan to play through.');
+  const simulation = millisecondsOf(() => simulatePlan(service, plan, { seed: 1, runs: RUNS }));
+  console.log(`${size.tasks} tasks, ${size.cars} cars, ${size.people} people, plan of 1000 schedules:`);
+  console.log(`  ${((1000 * RUNS) / simulation).toFixed(0)} simulations a second`);
+  const progress = playUntil(plan, NOW);
+  for (const schedules of [50, 100, 200, 400]) {
+    const options = { seed: 1, schedules, unitsPerMinute: 60 };
+    const milliseconds = millisecondsOf(() => replan(service, plan, NOW, progress, options));
+    const { kind, sentence } = replan(service, plan, NOW, progress, options);
+    console.log(`  re-plan with ${schedules} schedules: ${milliseconds.toFixed(0)} ms, ${kind}: ${sentence}`);
+  }
+}
+
+/** Of a process that has just collected its garbage. */
+function heapMegabytes(): number {
+  setFlagsFromString('--expose-gc');
+  runInNewContext('gc')();
+  return process.memoryUsage().heapUsed / 1_048_576;
+}
+
+const small = busyService({ tasks: 12, cars: 1, people: 2 });
+for (let solve = 1; solve <= 1000; solve += 1) {
+  openPlanning(small, { seed: solve }).step(150);
+  if (solve % 300 === 100) console.log(`heap after ${solve} solves: ${heapMegabytes().toFixed(1)} MB`);
 }

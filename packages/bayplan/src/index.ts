@@ -55,3 +55,28 @@ export { lastSafeStarts } from './service/explain/last-safe-starts';
 export type { Reason } from './service/explain/reason';
 export { type Infeasible, whyInfeasible, type WhyOptions } from './service/explain/why-infeasible';
 export { type WhyLeft, whyLeft } from './service/explain/why-left';
+
+// What a service may bring, and what that costs
+export {
+  type CarOutlook,
+  lateMinutes,
+  type PlanOutlook,
+  type SimulationOptions,
+  simulatePlan,
+} from './service/chance/simulate-plan';
+export {
+  type LatenessPrice,
+  type LatenessRule,
+  penaltyFor,
+  priceLateness,
+  pricePlan,
+} from './service/chance/price-lateness';
+export { type LeavingAnswer, type LeavingQuestion, weighLeaving } from './service/chance/weigh-leaving';
+
+// Durations learned from jobs done
+export { type LearnedDuration, learnDuration, type TimedJob } from './service/learn/learn-duration';
+
+// A plan made again while the service runs
+export type { DoneProgress, Progress, UnderWayProgress } from './service/replan/progress';
+export { type Proposal, type ReplanOptions, replan } from './service/replan/replan';
+export type { Change } from './service/replan/list-changes';

@@ -1,31 +1,20 @@
-import type { BayPlan, PlannedWork } from '../bay-plan';
-import type { Service, ServiceTask, Way } from '../service-model';
-
-interface Done {
-  task: ServiceTask;
-  way: Way | undefined;
-  work: PlannedWork;
-}
+import type { BayPlan } from '../bay-plan';
+import { type Done, lagBetween, listDone } from '../order/plan-order';
+import type { Service, ServiceTask } from '../service-model';
 
 /**
  * By when each task of a plan must start so that, with everything else done by the same people in the same order, its car
  * is still finished by its out-time (or no later than planned, where that is later). Nothing is said of what is under
  * way.
  *
- * Two tasks keep their order where one waits for the other or opens or closes something for it, where they share
- * somebody, a tool or a place, or where either has fuel open.
+ * Which tasks keep their order: see {@link lagBetween}.
  *
  * @param plan one that {@link checkBayPlan} finds nothing wrong with
  * @example
  * lastSafeStarts(service, plan).get('pads') // 14: "start by 14 or drop it"
  */
 export function lastSafeStarts(service: Service, plan: BayPlan): Map<string, number> {
-  const done = plan.work
-    .flatMap((work): Done[] => {
-      const task = service.tasks.find(({ id }) => id === work.task);
-      return task ? [{ task, work, way: task.ways.find(({ id }) => id === work.way) }] : [];
-    })
-    .toSorted((one, other) => other.work.start - one.work.start);
+  const done = listDone(service, plan).toSorted((one, other) => other.work.start - one.work.start);
   const latest = new Map<string, number>();
   for (const one of done) latest.set(one.task.id, lastStart(service, one, done, latest));
   for (const { task } of done) if (task.underWay) latest.delete(task.id);
@@ -71,27 +60,4 @@ function latestByLags({ after = [] }: ServiceTask, done: readonly Done[]): numbe
     return before && maxLag !== undefined ? before.work.finish + maxLag : Number.POSITIVE_INFINITY;
   });
   return Math.min(Number.POSITIVE_INFINITY, ...ends);
-}
-
-/** How much later than the finish of one the other starts at least, or nothing when they have nothing to do with each other. */
-function lagBetween(service: Service, one: Done, other: Done): number | undefined {
-  const link = other.task.after?.find(({ task }) => task === one.task.id);
-  if (link) return link.lag ?? 0;
-  const people = new Set(one.work.people.map(({ person }) => person));
-  const sameCar = one.task.car === other.task.car;
-  const shares =
-    other.work.people.some(({ person }) => people.has(person)) ||
-    (one.way?.tools ?? []).some((tool) => other.way?.tools?.includes(tool)) ||
-    (one.way?.place !== undefined && one.way.place === other.way?.place) ||
-    (sameCar && (one.task.fuelOpen || other.task.fuelOpen)) ||
-    (sameCar && tiedByAccess(service, one.task, other.task));
-  return shares ? 0 : undefined;
-}
-
-function tiedByAccess({ accesses }: Service, one: ServiceTask, other: ServiceTask): boolean {
-  return accesses.some(({ id, opening, closing }) => {
-    const isEnd = (task: ServiceTask) => task.id === opening || task.id === closing;
-    const needs = (task: ServiceTask) => task.open?.includes(id) || task.closed?.includes(id) || isEnd(task);
-    return (isEnd(one) && needs(other)) || (isEnd(other) && needs(one));
-  });
 }
