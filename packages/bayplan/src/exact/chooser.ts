@@ -2,9 +2,10 @@ import type { Pair } from '../bounds/windows';
 import type { CompiledProject } from '../compile-project';
 import type { Engine } from './engine';
 import { read } from './int-list';
+import { Involvement } from './involvement';
 
-const FADING = 0.95;
-const LARGEST = 1e100;
+/** Any open order will do, also one that never had part in anything. */
+const ANY = -1;
 
 /**
  * What to decide next. One way: the open order of a pair that lately had most part in contradictions (Moskewicz & others
@@ -14,33 +15,20 @@ const LARGEST = 1e100;
 export class Chooser {
   readonly #project: CompiledProject;
   readonly #pairs: readonly Pair[];
-  readonly #weights: Float64Array;
-  #weight = 1;
+  readonly #orders: Int32Array;
+  readonly involvement: Involvement;
 
   constructor(project: CompiledProject, pairs: readonly Pair[]) {
     this.#project = project;
     this.#pairs = pairs;
-    this.#weights = new Float64Array(project.size + pairs.length);
-  }
-
-  touch(slot: number): void {
-    const weight = (this.#weights[slot >> 1] as number) + this.#weight;
-    this.#weights[slot >> 1] = weight;
-    if (weight < LARGEST) return;
-    for (let number = 0; number < this.#weights.length; number += 1) {
-      this.#weights[number] = (this.#weights[number] as number) / LARGEST;
-    }
-    this.#weight /= LARGEST;
-  }
-
-  fade(): void {
-    this.#weight /= FADING;
+    this.#orders = Int32Array.from(pairs, (_, place) => project.size + place);
+    this.involvement = new Involvement(project.size + pairs.length);
   }
 
   /** False when there is nothing left to decide: every start is known. */
   decide(engine: Engine, known: Int32Array, byWeight: boolean): boolean {
     const { values } = engine.trail;
-    const order = byWeight ? this.#heaviestOrder(values) : -1;
+    const order = byWeight ? this.involvement.heaviestOpen(values, this.#orders, ANY) : -1;
     if (order >= 0) {
       const [one, other] = this.#pairs[order - this.#project.size] ?? [0, 0];
       if (read(known, one) < read(known, other)) engine.decide(2 * order, 1);
@@ -51,18 +39,6 @@ export class Chooser {
     if (job < 0) return false;
     engine.decide(2 * job + 1, -read(values, 2 * job));
     return true;
-  }
-
-  #heaviestOrder(values: Int32Array): number {
-    let heaviest = -1;
-    let most = -1;
-    for (let order = this.#project.size; order < this.#weights.length; order += 1) {
-      const weight = this.#weights[order] as number;
-      if (weight <= most || read(values, 2 * order) === -read(values, 2 * order + 1)) continue;
-      heaviest = order;
-      most = weight;
-    }
-    return heaviest;
   }
 
   #earliestOpen(values: Int32Array): number {

@@ -38,7 +38,7 @@ export function* proveShortest(project: CompiledProject, incumbent: Incumbent): 
   const tables = Array.from(project.capacities, (_, resource) => projectTable(project, resource));
   const engine = new Engine(firstBounds(project, arcs, incumbent.makespan), arcs, tables);
   const chooser = new Chooser(project, pairs);
-  const learner = new Learner(engine, (slot) => chooser.touch(slot));
+  const learner = new Learner(engine, (slot) => chooser.involvement.touch(slot));
   let deadline = incumbent.makespan;
   for (let round = 1; ; round += 1) {
     for (let left = FIRST_RESTART * luby(round); left > 0; left -= 1) {
@@ -50,7 +50,7 @@ export function* proveShortest(project: CompiledProject, incumbent: Incumbent): 
       const shorter = descend(engine, chooser, incumbent, round % 2 === 0);
       if (shorter) readStarts(engine, project, incumbent);
       else if (!learner.learn()) return yield 'closed';
-      chooser.fade();
+      chooser.involvement.fade();
       yield shorter ? 'shorter' : 'nothing';
     }
     engine.backTo(0);

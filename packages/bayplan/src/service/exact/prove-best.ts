@@ -49,7 +49,7 @@ function* proveLevel(
   const engine = encoding.draft.open();
   if (!engine) return;
   const chooser = new ServiceChooser(encoding, engine);
-  const learner = new Learner(engine, (slot) => chooser.touch(slot));
+  const learner = new Learner(engine, (slot) => chooser.involvement.touch(slot));
   const hints = new Int32Array(encoding.draft.size);
   let known: Solution | undefined;
   for (let round = 1; ; round += 1) {
@@ -63,7 +63,7 @@ function* proveLevel(
       const found = descend(engine, chooser, hints, round % 2 === 0);
       if (found) keepBetter(service, encoding, engine, incumbent);
       else if (!learner.learn()) return;
-      chooser.fade();
+      chooser.involvement.fade();
       yield found ? 'better' : 'nothing';
     }
     engine.backTo(0);

@@ -1,10 +1,8 @@
 import type { Engine } from '../../exact/engine';
 import { read } from '../../exact/int-list';
+import { Involvement, isOpen } from '../../exact/involvement';
 import type { Solution } from '../judge-work';
 import type { Encoding, TaskNumbers } from './encode-service';
-
-const FADING = 0.95;
-const LARGEST = 1e100;
 
 /**
  * What to decide next. One way: the open flag that lately had most part in contradictions, as in the best plan known. The
@@ -13,59 +11,33 @@ const LARGEST = 1e100;
  */
 export class ServiceChooser {
   readonly #encoding: Encoding;
-  readonly #weights: Float64Array;
-  readonly #flags: readonly number[];
-  #weight = 1;
+  readonly #size: number;
+  readonly #flags: Int32Array;
+  readonly involvement: Involvement;
 
   constructor(encoding: Encoding, engine: Engine) {
     this.#encoding = encoding;
     const { values } = engine.trail;
-    const size = values.length >> 1;
-    this.#weights = new Float64Array(size);
-    this.#flags = Array.from({ length: size }, (_, number) => number).filter(
+    this.#size = values.length >> 1;
+    this.involvement = new Involvement(this.#size);
+    this.#flags = Int32Array.from({ length: this.#size }, (_, number) => number).filter(
       (number) => read(values, 2 * number) >= 0 && read(values, 2 * number + 1) >= -1,
     );
-  }
-
-  touch(slot: number): void {
-    const weight = (this.#weights[slot >> 1] as number) + this.#weight;
-    this.#weights[slot >> 1] = weight;
-    if (weight < LARGEST) return;
-    for (let number = 0; number < this.#weights.length; number += 1) {
-      this.#weights[number] = (this.#weights[number] as number) / LARGEST;
-    }
-    this.#weight /= LARGEST;
-  }
-
-  fade(): void {
-    this.#weight /= FADING;
   }
 
   /** False when there is nothing left to decide. */
   decide(engine: Engine, hints: Int32Array, byWeight: boolean): boolean {
     const { values } = engine.trail;
-    const flag = byWeight ? this.#heaviest(values) : -1;
+    const flag = byWeight ? this.involvement.heaviestOpen(values, this.#flags, 0) : -1;
     if (flag >= 0) return raise(engine, flag, read(hints, flag) >= 1);
     const open = this.#openWay(values) ?? this.#openCrew(values, hints);
     if (open !== undefined) return raise(engine, open, true);
     const task = this.#earliestOpen(values);
     if (task) return raise(engine, task.start, false);
-    for (let number = 0; number < this.#weights.length; number += 1) {
+    for (let number = 0; number < this.#size; number += 1) {
       if (isOpen(values, number)) return raise(engine, number, false);
     }
     return false;
-  }
-
-  #heaviest(values: Int32Array): number {
-    let heaviest = -1;
-    let most = 0;
-    for (const flag of this.#flags) {
-      const weight = this.#weights[flag] as number;
-      if (weight <= most || !isOpen(values, flag)) continue;
-      heaviest = flag;
-      most = weight;
-    }
-    return heaviest;
   }
 
   /** Of a task not yet ruled out, the open way of most value, of two the quicker. */
@@ -104,10 +76,6 @@ export class ServiceChooser {
     }
     return earliest;
   }
-}
-
-function isOpen(values: Int32Array, number: number): boolean {
-  return read(values, 2 * number) < -read(values, 2 * number + 1);
 }
 
 /** A flag up or down; of any other number only down: as small as it can be. */
