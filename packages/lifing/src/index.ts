@@ -68,7 +68,13 @@ export { crewCardIds, newPartCardIds, triggersForCards } from './triggers/trigge
 export { CORNERS, isAtPosition, positionsOfCard, wheelOf } from './positions-of-card';
 export { type Gauge, gaugesOf } from './readings/gauges-of';
 export { type Consumption, judgeConsumption } from './readings/judge-consumption';
-export { type JudgedGauge, judgeGauges, type ReadingsQuestion } from './readings/judge-gauges';
+export {
+  type JudgedGauge,
+  judgeGauges,
+  type ReadGauge,
+  type ReadingsQuestion,
+  readGauges,
+} from './readings/judge-gauges';
 export { type JudgedReading, judgeReading } from './readings/judge-reading';
 export { judgeReadings } from './readings/judge-readings';
 export type {

@@ -1,4 +1,4 @@
-import type { JudgedGauge, ReadingsQuestion } from '@halfshaft/lifing';
+import type { ReadGauge, ReadingsQuestion } from '@halfshaft/lifing';
 import type { CardId } from '@halfshaft/worklog';
 import { slotKey } from '../bay/read-typed';
 import type { Visit } from '../service/visit';
@@ -12,7 +12,7 @@ export interface LastRead {
 }
 
 /**
- * What was read last at each place of a card, by `slotKey`,. A part that has not been read yet has no last value, and
+ * What was read last at each place of a card, by `slotKey`. A part that has not been read yet has no last value, and
  * the place says so.
  *
  * @example
@@ -20,7 +20,7 @@ export interface LastRead {
  */
 export function lastReadOf(
   cardId: CardId,
-  gauges: readonly JudgedGauge[],
+  gauges: readonly ReadGauge[],
   { service }: Visit,
   { serviceName = (id) => `Service ${id}` }: Pick<ReadingsQuestion, 'serviceName'>,
 ): Map<string, LastRead> {

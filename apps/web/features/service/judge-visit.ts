@@ -3,10 +3,10 @@ import {
   type CombinedVerdict,
   combineVerdicts,
   type JobCard,
-  judgeGauges,
   judgeReadings,
   judgeService,
   type LastDone,
+  readGauges,
 } from '@halfshaft/lifing';
 import { type Task, taskOf, type WorkState } from '@halfshaft/worklog';
 import { type LastRead, lastReadOf } from '../readings/last-read';
@@ -44,7 +44,7 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
     triggers: triggerVerdicts(replica, state, visit),
     readings: judgeReadings(reading),
   });
-  const gauges = judgeGauges(reading);
+  const gauges = readGauges(reading);
   return verdicts.flatMap((judged) => {
     const card = entry.cards.find((each) => each.id === judged.cardId);
     if (!card) return [];

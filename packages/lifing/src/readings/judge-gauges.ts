@@ -21,10 +21,14 @@ export interface ReadingsQuestion extends Omit<CardsQuestion, 'cards' | 'lastDon
   serviceName?: (id: ServiceId) => string;
 }
 
-/** One reading of one card: what was read at each place, and what that says. */
-export interface JudgedGauge {
+/** One reading of one card, and what was read at each place. */
+export interface ReadGauge {
   gauge: Gauge;
   series: Series[];
+}
+
+/** The same, and what that says. */
+export interface JudgedGauge extends ReadGauge {
   /** The places there is something to say of. */
   judged: JudgedPlace[];
 }
@@ -41,12 +45,8 @@ export function judgeGauges(
   question: ReadingsQuestion,
   gauges: readonly Gauge[] = gaugesOf(question.cards),
 ): JudgedGauge[] {
-  const here = question.services[question.serviceIndex]?.inIndex;
-  if (here === undefined) {
-    throw new RangeError(`judgeReadings: there is no service at index ${question.serviceIndex}.`);
-  }
-  const history = question.history.filter(({ pointIndex }) => pointIndex <= here);
-  const read = gauges.map((gauge) => ({ gauge, series: seriesOf(gauge, history) }));
+  const history = historyUntil(question);
+  const read = readIn(history, gauges);
   return read.map(({ gauge, series }) => {
     if (gauge.spec.kind !== 'wear') {
       return { gauge, series, judged: judgeLastValues({ gauge, series, history }, question) };
@@ -56,6 +56,29 @@ export function judgeGauges(
       .flatMap((each) => wearReadings(each, question));
     return { gauge, series, judged: series.flatMap((place) => judgeWear(place, gauge, pool, question)) };
   });
+}
+
+/**
+ * What was read of a car's cards up to a service, the work done there included, without judging it.
+ *
+ * @throws RangeError for a service that does not exist
+ * @example
+ * readGauges(question)[0]?.series[0]?.readings.at(-1)?.value // 41
+ */
+export function readGauges(question: ReadingsQuestion): ReadGauge[] {
+  return readIn(historyUntil(question), gaugesOf(question.cards));
+}
+
+function readIn(history: readonly PartEvent[], gauges: readonly Gauge[]): ReadGauge[] {
+  return gauges.map((gauge) => ({ gauge, series: seriesOf(gauge, history) }));
+}
+
+function historyUntil({ history, services, serviceIndex }: ReadingsQuestion): PartEvent[] {
+  const here = services[serviceIndex]?.inIndex;
+  if (here === undefined) {
+    throw new RangeError(`judgeReadings: there is no service at index ${serviceIndex}.`);
+  }
+  return history.filter(({ pointIndex }) => pointIndex <= here);
 }
 
 /** Readings that one thing explains: the pads of both front corners, read on two rounds. */
