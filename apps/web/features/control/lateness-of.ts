@@ -1,7 +1,6 @@
 import type { EntryReplica, EventReplica } from '@halfshaft/contract';
 import {
   type ControlLateness,
-  type EpochSeconds,
   type LatenessQuestion,
   latenessAlong,
   type PointTime,
@@ -49,9 +48,4 @@ export function timesOfEntry(replica: EventReplica, state: WorkState, entry: Ent
 /** How a car passed one control; null where no time is recorded. */
 export function latenessAt(question: LatenessQuestion, pointIndex: number): ControlLateness | null {
   return latenessAlong(question).find((each) => each.pointIndex === pointIndex) ?? null;
-}
-
-/** The minute a car is due at a control, from what was recorded before it; what was written there changes nothing. */
-export function dueFrom(question: LatenessQuestion, pointIndex: number, planned: EpochSeconds): EpochSeconds {
-  return timesAlong(question)[pointIndex]?.dueAt ?? planned;
 }

@@ -1,8 +1,8 @@
 import type { EventReplica } from '@halfshaft/contract';
-import { type EpochSeconds, serviceOutAt, toWholeMinute } from '@halfshaft/itinerary';
+import { type EpochSeconds, type PointTime, serviceOutAt, toWholeMinute } from '@halfshaft/itinerary';
 import { type ControlTime, timeKeyOf, type WorkState } from '@halfshaft/worklog';
 import type { Visit } from '../service/visit';
-import { dueFrom, latenessQuestionOf } from './lateness-of';
+import { timesOfEntry } from './lateness-of';
 
 /** The times of one service of a car: as the controls wrote them, and until then as planned. Whole minutes. */
 export interface VisitTimes {
@@ -21,15 +21,23 @@ export interface VisitTimes {
   workSeconds: number;
 }
 
-/** The actual in-time is the first thing a service rests on; while it is not known the planned one stands in for it. */
-export function visitTimes(replica: EventReplica, state: WorkState, visit: Visit): VisitTimes {
+/**
+ * The actual in-time is the first thing a service rests on; while it is not known the planned one stands in for it.
+ *
+ * @param along all of the car's times, where they are known already
+ */
+export function visitTimes(
+  replica: EventReplica,
+  state: WorkState,
+  visit: Visit,
+  along: readonly PointTime[] = timesOfEntry(replica, state, visit.entry),
+): VisitTimes {
   const { entry, service } = visit;
   const { entryId } = entry;
   const recordedAt = (controlId: string) => state.times.get(timeKeyOf({ entryId, controlId })) ?? null;
   const recordedIn = recordedAt(service.inControl);
   const recordedOut = recordedAt(service.outControl);
-  const question = latenessQuestionOf(replica, state, entry);
-  const dueIn = dueFrom(question, service.inIndex, toWholeMinute(visit.inAt));
+  const dueIn = along[service.inIndex]?.dueAt ?? toWholeMinute(visit.inAt);
   const inAt = recordedIn?.writtenAt ?? dueIn;
   const plannedOutAt = toWholeMinute(visit.outAt);
   const dueOut = serviceOutAt({ service, inWrittenAt: inAt, plannedOutAt, rules: replica.penaltyRules });

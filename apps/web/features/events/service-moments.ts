@@ -35,7 +35,7 @@ export function serviceMoments(
   const along = timesOfEntry(replica, state, entry);
   const clock = (at: EpochSeconds) => formatClock(at, replica.itinerary.timeZone);
   return visitsOf(replica, entry).map((visit) => {
-    const times = visitTimes(replica, state, visit);
+    const times = visitTimes(replica, state, visit, along);
     const { inAt, outAt } = times;
     const { service } = visit;
     return { service, visit, times, along, inAt, outAt, inClock: clock(inAt), outClock: clock(outAt) };
