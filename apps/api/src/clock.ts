@@ -10,3 +10,8 @@ export const systemClock: Clock = { now: () => Date.now() };
 export function toDate(at: number | string): Date {
   return new Date(at);
 }
+
+/** A day of the store as `YYYY-MM-DD`. */
+export function toDay(date: Date): string {
+  return date.toISOString().slice(0, 10);
+}

@@ -8,7 +8,7 @@ import {
 } from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
 import type { TeamTx, UserTx } from '@halfshaft/store';
-import { toDate } from '../../clock';
+import { toDate, toDay } from '../../clock';
 import { toCar } from '../car/data';
 import { toCard } from '../card/data';
 
@@ -308,8 +308,4 @@ function toEntry(row: StoredEntry): EntryRow {
   const positionsBySection = row.positionsBySection as EntryRow['positionsBySection'];
   const carried = row.carried as CarriedWear;
   return { entryId: id, eventId, carId, carNumber, startPosition, positionsBySection, people, carried };
-}
-
-function toDay(date: Date): string {
-  return date.toISOString().slice(0, 10);
 }

@@ -1,7 +1,7 @@
 import type { ItineraryText } from '@halfshaft/contract';
 import type { Itinerary } from '@halfshaft/itinerary';
 import { asNewOrganiser, type OrganiserTx } from '@halfshaft/store';
-import { toDate } from '../../clock';
+import { toDate, toDay } from '../../clock';
 import { toItineraryText } from '../event/data';
 
 export { asNewOrganiser };
@@ -29,7 +29,7 @@ export async function listOwnEvents(tx: OrganiserTx) {
     publishedEventId: id,
     name,
     timeZone,
-    startsOn: startsOn.toISOString().slice(0, 10),
+    startsOn: toDay(startsOn),
     publishedAt: publishedAt?.getTime() ?? null,
     versions: newest ? 1 + earlier.length : 0,
     bulletinNumber: [newest, ...earlier].find((version) => version?.bulletin)?.bulletin?.number ?? null,
@@ -51,7 +51,7 @@ export async function findNewest(tx: OrganiserTx, publishedEventId: string): Pro
     include: { itineraries: { orderBy: { number: 'desc' }, take: 1 } },
   });
   if (!row) return null;
-  const dates = { timeZone: row.timeZone, startsOn: row.startsOn.toISOString().slice(0, 10) };
+  const dates = { timeZone: row.timeZone, startsOn: toDay(row.startsOn) };
   return { number: row.itineraries[0]?.number ?? 0, publishedDates: row.publishedAt ? dates : null };
 }
 

@@ -23,6 +23,13 @@ export async function listStartListRows(
   }));
 }
 
+/** 0 while there is none. */
+export async function findNewestListNumber(tx: OrganiserTx, publishedEventId: string): Promise<number> {
+  const where = { organiserId: tx.organiserId, eventId: publishedEventId };
+  const newest = await tx.db.startList.aggregate({ where, _max: { number: true } });
+  return newest._max.number ?? 0;
+}
+
 export async function createStartListRow(
   tx: OrganiserTx,
   list: SavedStartList & { id: string; publishedEventId: string; source: string },

@@ -14,8 +14,9 @@ import { AppError, notAllowed, unknown } from '../../errors';
 import { findTakenOver, listOwnVersions } from '../bulletin/data';
 import { type EntryWithCar, findEntry, findEvent, listEntries } from '../event/data';
 import { updateEntry } from '../event/service';
+import { findNewest } from '../organiser/data';
 import { mayManage, maySeeEvent } from '../people/ability';
-import { createStartListRow, listStartListRows } from './data';
+import { createStartListRow, findNewestListNumber, listStartListRows } from './data';
 
 /** What holds for each section of the event, and which sections there are. */
 export async function listStartLists(tx: OrganiserTx, publishedEventId: string) {
@@ -38,11 +39,10 @@ export async function saveStartList(
   { publishedEventId, section, source }: z.infer<typeof saveStartListInput>,
   now: number,
 ) {
-  if ((await listOwnVersions(tx, publishedEventId)).length === 0) throw unknown();
+  if (!(await findNewest(tx, publishedEventId))) throw unknown();
   const { starters, problems } = readStartList(source, section);
   if (problems.length > 0) return { ok: false as const, problems };
-  const rows = await listStartListRows(tx, tx.organiserId, publishedEventId);
-  const number = Math.max(0, ...rows.map((row) => row.number)) + 1;
+  const number = (await findNewestListNumber(tx, publishedEventId)) + 1;
   const list = { id: randomUUID(), publishedEventId, number, section, source, starters };
   await createStartListRow(tx, list, now);
   return { ok: true as const, cars: starters.length };
@@ -63,11 +63,9 @@ export async function getOpenPlaces(tx: MemberTx, eventId: string) {
 /** The places of the lists become those of the car; sections that no list names keep what the team set. */
 export async function takePlaces(tx: MemberTx, entryId: string): Promise<void> {
   if (!mayManage(tx.member)) throw notAllowed('a manager');
-  const known = await findEntry(tx, entryId);
-  if (!known) throw unknown();
-  const entry = (await listEntries(tx, known.eventId)).find((each) => each.entryId === entryId);
+  const entry = await findEntry(tx, entryId);
   if (!entry) throw unknown();
-  const places = placesOfCar(await findLists(tx, known.eventId), entry.carNumber);
+  const places = placesOfCar(await findLists(tx, entry.eventId), entry.carNumber);
   if (places.size === 0) {
     throw new AppError('conflict', `No start list names car ${entry.carNumber} any more.`);
   }
