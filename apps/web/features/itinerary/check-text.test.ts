@@ -1,21 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { checkText } from './check-text';
 import { EXAMPLE_TABLE } from './example-table';
+import { SETTINGS } from './fixtures';
 import { errorsFirst, placeInWords } from './problem-words';
 import { readLegs, totalsInWords } from './read-points';
 
-const settings = {
-  timeZone: 'Europe/Vienna',
-  startsOn: '2026-06-12',
-  roadTimedFrom: 'stageStart' as const,
-  startIntervalSeconds: 60,
-  defaultGapSeconds: 180,
-  printedFor: 'positionOne' as const,
-};
-
 describe('checkText', () => {
   it('reads the example without a word', () => {
-    const checked = checkText({ ...settings, source: EXAMPLE_TABLE });
+    const checked = checkText({ ...SETTINGS, source: EXAMPLE_TABLE });
     expect(checked).toMatchObject({ state: 'good', warnings: [] });
     if (checked.state !== 'good') return;
     expect(totalsInWords(checked.itinerary)).toBe('3 stages, 33.50 stage km, 140.30 km in all, 1 service');
@@ -29,7 +21,7 @@ describe('checkText', () => {
   });
 
   it('names row, column and field of a bad cell', () => {
-    const checked = checkText({ ...settings, source: EXAMPLE_TABLE.replace('8.70', 'eight') });
+    const checked = checkText({ ...SETTINGS, source: EXAMPLE_TABLE.replace('8.70', 'eight') });
     expect(checked.state).toBe('bad');
     if (checked.state !== 'bad') return;
     const [problem] = errorsFirst(checked.problems);
@@ -37,13 +29,13 @@ describe('checkText', () => {
   });
 
   it('says that there is nothing yet', () => {
-    expect(checkText({ ...settings, source: ' \n' })).toEqual({ state: 'empty' });
+    expect(checkText({ ...SETTINGS, source: ' \n' })).toEqual({ state: 'empty' });
   });
 
   it.each([{ startsOn: '12.6.2026' }, { timeZone: 'Mars/Crater' }, { startIntervalSeconds: Number.NaN }])(
     'does not read with settings like %j',
     (wrong) => {
-      expect(checkText({ ...settings, source: EXAMPLE_TABLE, ...wrong })).toEqual({ state: 'settings' });
+      expect(checkText({ ...SETTINGS, source: EXAMPLE_TABLE, ...wrong })).toEqual({ state: 'settings' });
     },
   );
 });

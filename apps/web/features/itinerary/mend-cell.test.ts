@@ -2,16 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { cellsToMend, leftInWords, nextToMend } from './cells-to-mend';
 import { checkText } from './check-text';
 import { columnsInUse } from './columns-in-use';
+import { SETTINGS } from './fixtures';
 import { mendCell } from './mend-cell';
 
-const SETTINGS = {
-  timeZone: 'Europe/Vienna',
-  startsOn: '2026-06-12',
-  roadTimedFrom: 'stageStart' as const,
-  startIntervalSeconds: 60,
-  defaultGapSeconds: 180,
-  printedFor: 'positionOne' as const,
-};
 /** Copied from a PDF: a title, columns kept apart, a letter O for a 0 and an S for a 5. */
 const PRINTED = `Rally Au, bulletin 2
 TC/SS   Location        SS km   Road km   First car due

@@ -1,5 +1,6 @@
 import { readItinerary } from '@halfshaft/itinerary';
 import { describe, expect, it } from 'vitest';
+import { SETTINGS } from './fixtures';
 import { rowName, withoutRow, withRow } from './mend-row';
 
 const TEXT = {
@@ -10,12 +11,7 @@ TC1;Moorwald;;12,40;09:20
 SS1;Moorwald;8,10;;09:23
 TC1A;Finish;;6,20;09:45
 `,
-  timeZone: 'Europe/Vienna',
-  startsOn: '2026-06-12',
-  roadTimedFrom: 'stageStart' as const,
-  startIntervalSeconds: 60,
-  defaultGapSeconds: 180,
-  printedFor: 'positionOne' as const,
+  ...SETTINGS,
 };
 
 const firstCells = (source: string | null) => source?.split('\n').map((line) => line.split('\t')[0]);
