@@ -1,14 +1,12 @@
-import { resolve } from 'node:path';
 import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
 import type { LogEntry } from '@halfshaft/worklog';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
-import { openPage, screenshot } from '../browser/chromium';
+import { screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { bayOf, openPhone, PAGES, raiseSnag, snagWords } from './phone';
 
-const PAGES = { kind: 'build' as const, folder: resolve(import.meta.dirname, '../../apps/web/out') };
-const PHONE = { width: 360, height: 740, keepsPages: true };
 /** What a browser says of requests that reach nobody; how many there are is chance. */
 const tolerated = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|Failed to load resource/];
 const EACH = 15;
@@ -24,8 +22,8 @@ afterAll(async () => {
   await database.drop();
 });
 
-function openPhone(cookie: string) {
-  return openPage({ ...PHONE, baseUrl: house.url, cookie, tolerated });
+function openKeepingPhone(cookie: string) {
+  return openPhone(house, cookie, { keepsPages: true, tolerated });
 }
 
 /** Once with a network: the pages are installed, and the event is on the phone. */
@@ -52,12 +50,7 @@ function countKeptReplicas(): Promise<number> {
 }
 
 async function raiseSnags(page: Page, words: readonly string[]) {
-  for (const each of words) {
-    await page.getByRole('button', { name: 'Snag' }).click();
-    await page.getByLabel('What is wrong?').fill(each);
-    await page.getByRole('button', { name: 'Raise the snag' }).click();
-    await page.getByText(each, { exact: false }).first().waitFor();
-  }
+  for (const each of words) await raiseSnag(page, each);
 }
 
 /** As when a phone's memory runs out: no farewell, nothing is written that was not written already. */
@@ -77,9 +70,8 @@ async function snagsInLog(team: TeamAtEvent): Promise<LogEntry[]> {
 it('opens without network and server, keeps what two phones do through a killed tab, and sends each once', async () => {
   const team = await foundTeamAtEvent(house);
   const ida = await joinTeam(house, team, 'Ida Fell');
-  const query = new URLSearchParams({ team: team.teamId, event: team.eventId, car: team.entryId, at: 'A' });
-  const address = `/bay/?${query}`;
-  const phones = [await openPhone(team.cookie), await openPhone(ida.cookie)];
+  const address = bayOf(team);
+  const phones = [await openKeepingPhone(team.cookie), await openKeepingPhone(ida.cookie)];
   for (const phone of phones) await visit(phone.page, address);
 
   const port = Number(new URL(house.url).port);
@@ -114,13 +106,11 @@ it('opens without network and server, keeps what two phones do through a killed 
   await expect.poll(async () => (await snagsInLog(again)).length, { timeout: 60_000 }).toBe(2 * EACH);
 
   const entries = await snagsInLog(again);
-  const wordsOf = (of: readonly LogEntry[]) =>
-    of.map(({ body }) => (body.kind === 'snagRaised' ? body.words : ''));
-  expect(wordsOf(entries).sort()).toEqual(said.flat().sort());
+  expect(snagWords(entries).sort()).toEqual(said.flat().sort());
   for (const [place, personId] of [team.personId, ida.personId].entries()) {
     const own = entries.filter((entry) => entry.by === personId);
     // In the order they were made, at the times the phone read, from one device.
-    expect(wordsOf(own)).toEqual(said[place]);
+    expect(snagWords(own)).toEqual(said[place]);
     expect(new Set(own.map((entry) => entry.deviceId)).size).toBe(1);
     const times = own.map((entry) => entry.deviceTime);
     expect(times).toEqual([...times].sort((one, other) => one - other));
@@ -137,7 +127,7 @@ it('opens without network and server, keeps what two phones do through a killed 
 
 it('shows home and its events without a network, once they were seen with one', async () => {
   const team = await foundTeamAtEvent(house, 'Copperbeck');
-  const { context, page } = await openPhone(team.cookie);
+  const { context, page } = await openKeepingPhone(team.cookie);
   await page.goto('/home/');
   await page.getByText('Copperbeck event').first().waitFor();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
@@ -153,9 +143,8 @@ it('shows home and its events without a network, once they were seen with one', 
 
 it('forgets all of it when a person signs out of a shared phone', async () => {
   const team = await foundTeamAtEvent(house, 'Birch');
-  const { page } = await openPhone(team.cookie);
-  const query = new URLSearchParams({ team: team.teamId, event: team.eventId, car: team.entryId, at: 'A' });
-  await visit(page, `/bay/?${query}`);
+  const { page } = await openKeepingPhone(team.cookie);
+  await visit(page, bayOf(team));
   await page.goto('/home/');
   await page.getByRole('button', { name: 'Sign out' }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Sign out' }).click();

@@ -1,9 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { resolve } from 'node:path';
-import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
 import { ACTION_VERSION } from '@halfshaft/worklog';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { foundTeamAtEvent, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
 import { countKept, holdBack, openBay, openPhone, PAGES, raiseSnag, readLog, snagWords } from './phone';
@@ -13,16 +12,11 @@ const MANY = 10_000;
 const ANSWERED = 1_500;
 const PATIENT = { timeout: 15_000 };
 
-let database: TestDatabase;
 let house: House;
 beforeAll(async () => {
-  database = await cloneDatabase(inject('adminUrl'));
-  house = await openHouse({ database, pages: PAGES });
+  house = await openHouse({ pages: PAGES });
 });
-afterAll(async () => {
-  await house.close();
-  await database.drop();
-});
+afterAll(() => house.close());
 
 it('sends from two tabs of one phone in the order it was done, each once', async () => {
   const team = await foundTeamAtEvent(house, 'Tabs');

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import type { LogEntry } from '@halfshaft/worklog';
 import type { BrowserContext, Page } from 'playwright-core';
-import { openPage } from '../browser/chromium';
+import { openPage, type PageOptions } from '../browser/chromium';
 import type { TeamAtEvent } from '../support/event';
 import type { House } from '../support/house';
 
@@ -9,11 +9,14 @@ export const PAGES = { kind: 'build' as const, folder: resolve(import.meta.dirna
 /** What a browser says of requests that reach nobody or are refused; how many there are is chance. */
 const TOLERATED = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_FAILED|Failed to load resource/];
 
-export function openPhone(house: House, cookie: string, colorScheme: 'light' | 'dark' = 'light') {
-  return openPage({
-    ...{ width: 360, height: 740, colorScheme },
-    ...{ baseUrl: house.url, cookie, tolerated: TOLERATED },
-  });
+/** A phone of its own, signed in. */
+export function openPhone(
+  house: House,
+  cookie: string,
+  options: Pick<PageOptions, 'keepsPages' | 'tolerated'> = {},
+) {
+  const size = { width: 360, height: 740 };
+  return openPage({ ...size, baseUrl: house.url, cookie, tolerated: TOLERATED, ...options });
 }
 
 export function bayOf(team: TeamAtEvent): string {

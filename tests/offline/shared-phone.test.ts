@@ -1,5 +1,4 @@
-import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
 import { type House, openHouse, PASSWORD } from '../support/house';
@@ -18,16 +17,11 @@ import {
 
 const PATIENT = { timeout: 15_000 };
 
-let database: TestDatabase;
 let house: House;
 beforeAll(async () => {
-  database = await cloneDatabase(inject('adminUrl'));
-  house = await openHouse({ database, pages: PAGES });
+  house = await openHouse({ pages: PAGES });
 });
-afterAll(async () => {
-  await house.close();
-  await database.drop();
-});
+afterAll(() => house.close());
 
 it('sends nobody’s entries under the name of whoever signed in next, and both are told', async () => {
   const team = await foundTeamAtEvent(house, 'Larch');

@@ -28,6 +28,3 @@ export function turnByLock(locks: LockManager): TakeTurn {
     }
   };
 }
-
-/** For tabs that share nothing: the server takes each action once all the same. */
-export const turnAlone: TakeTurn = (_place, work) => work(ALWAYS);
