@@ -55,7 +55,8 @@ export function settleWays({ tasks }: CompiledService, { together, ends }: Ties,
       if (users.some((user) => at(ways, user) !== LEFT)) take(end);
       else ways[end] = LEFT;
     }
-    if (ways.join() === before) return keepsDuty(tasks, ways);
+    // A round may undo what it has done, so that it ends where it began and a tie is broken all the same.
+    if (ways.join() === before) return keepsDuty(tasks, ways) && keepsTies({ together, ends }, ways);
   }
   return false;
 }
@@ -66,4 +67,12 @@ function keepsDuty(tasks: CompiledService['tasks'], ways: Int32Array): boolean {
     if (way === LEFT) return !must;
     return !mustNot && way < known.length;
   });
+}
+
+function keepsTies({ together, ends }: Ties, ways: Int32Array): boolean {
+  const isDone = (task: number) => at(ways, task) !== LEFT;
+  return (
+    together.every(([one, other]) => isDone(one) === isDone(other)) &&
+    ends.every(({ end, users }) => isDone(end) === users.some(isDone))
+  );
 }

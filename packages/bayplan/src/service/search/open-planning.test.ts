@@ -58,6 +58,31 @@ describe('openPlanning', () => {
     expect(plans).toBeGreaterThan(8);
   });
 
+  it('gives no plan that leaves what goes together with something that must be done', () => {
+    const ways = [{ id: 'usual', duration: { low: 1, likely: 1, high: 1 }, crew: [{ count: 1 }] }];
+    const task = { car: 'car', mandatory: true, ways };
+    const service: Service = {
+      cars: [{ id: 'car', inTime: 0, outTime: 9 }],
+      people: [{ id: 'Ada', skills: [], hours: [{ from: 0, until: 9 }] }],
+      places: [],
+      tools: [],
+      accesses: [],
+      tasks: [
+        { ...task, id: 'pads' },
+        {
+          ...task,
+          id: 'bleed',
+          mandatory: false,
+          pin: { done: false },
+          after: [{ task: 'pads', together: true }],
+        },
+        { ...task, id: 'nuts', after: [{ task: 'pads', together: true }] },
+      ],
+    };
+    expect(openPlanning(service, { seed: 0 }).step(1).plan).toBeUndefined();
+    expect(openPlanning(service, { seed: 0 }).step(1000)).toMatchObject({ plan: undefined, proven: true });
+  });
+
   it('ends with the best plan whatever the seed', () => {
     fc.assert(
       fc.property(anyService(), SEEDS, SEEDS, (service, one, other) => {
