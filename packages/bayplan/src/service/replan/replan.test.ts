@@ -201,6 +201,8 @@ describe('replan', () => {
         const exact = withoutSpread(service);
         const { plan, proven } = openPlanning(exact, { seed }).step(20_000);
         if (!plan || !proven || plan.objective.late > 0) return;
+        // Once its time is over such a task may be done at any other, which the plan could not know.
+        if (exact.tasks.some(({ id, pin }) => plan.left.includes(id) && (pin?.start ?? now) < now)) return;
         const proposal = replan(exact, plan, now, playUntil(plan, now, 0), { ...OPTIONS, schedules: 60 });
         if (proposal.kind !== 'keep') expect(proposal).toMatchObject({ kind: 'keep' });
         kept += 1;
