@@ -85,15 +85,15 @@ export type {
   WearReading,
   WearSpec,
 } from './readings/model';
-export { type PlaceRead, type PredictLimitQuestion, predictLimit } from './readings/predict-limit';
 export type { Series, SeriesReading } from './readings/series-of';
 export { axleOfPosition, wearGroup } from './readings/wear-group';
 export { type WearRate, type WearRateQuestion, wearRate } from './readings/wear-rate';
 
 // Time at a service.
 
-export { type NeededAtService, neededAtService } from './needed-at-service';
+export { doneOnTheWay, type NeededAtService, neededAtService } from './needed-at-service';
 export { neededPersonSeconds } from './needed-person-seconds';
+export { preparedAtHome } from './prepared-at-home';
 export { type ServiceTime, type UsableTime, usableMinutes } from './usable-minutes';
 
 // Words.

@@ -32,7 +32,15 @@ export function neededAtService(question: CardsQuestion): NeededAtService {
   };
 }
 
-function doneOnTheWay(question: CardsQuestion): Map<string, LastDone> {
+/**
+ * When each card was last done on arrival at a service, if everything that was due at the services before it was done
+ * there and nothing more.
+ *
+ * @throws RangeError as `judgeCard` does
+ * @example
+ * judgeService({ ...question, lastDone: doneOnTheWay(question) })
+ */
+export function doneOnTheWay(question: CardsQuestion): Map<string, LastDone> {
   const lastDone = new Map(question.lastDone);
   question.services.slice(0, question.serviceIndex).forEach(({ inIndex }, serviceIndex) => {
     for (const cardId of idsWith(judgeService({ ...question, serviceIndex, lastDone }), 'doNow')) {

@@ -26,11 +26,11 @@ describe('starterCards', () => {
     },
   );
 
-  it.each(EVERY_SET)('%s drive on %s: three rounds with looks, and jobs without', (drive, surface) => {
+  it.each(EVERY_SET)('%s drive on %s: five rounds with looks, and jobs without', (drive, surface) => {
     const cards = starterCards(drive, surface);
     expect(new Set(ids(cards)).size).toBe(cards.length);
     expect(cards.every((card) => card.id.startsWith('starter:'))).toBe(true);
-    expect(cards.filter((card) => card.kind === 'round')).toHaveLength(3);
+    expect(cards.filter((card) => card.kind === 'round')).toHaveLength(5);
     expect(cards.every((card) => card.looks.length > 0 === (card.kind === 'round'))).toBe(true);
     expect(cards.every((card) => card.intervals.length > 0)).toBe(true);
     for (const card of cards) {
@@ -40,12 +40,14 @@ describe('starterCards', () => {
     }
   });
 
-  it('has a propshaft on rear and four-wheel drive only, a sump guard on gravel only', () => {
-    expect(ids(starterCards('front', 'gravel'))).not.toContain('starter:propshaft-bolts');
-    expect(ids(starterCards('rear', 'gravel'))).toContain('starter:propshaft-bolts');
-    expect(ids(starterCards('four', 'tarmac'))).toContain('starter:propshaft-bolts');
-    expect(ids(starterCards('four', 'tarmac'))).not.toContain('starter:sump-guard');
-    expect(ids(starterCards('four', 'gravel'))).toContain('starter:sump-guard');
+  it('looks at a propshaft on rear and four-wheel drive only, at a sump guard off tarmac only', () => {
+    const looks = (drive: Drive, surface: Surface) =>
+      starterCards(drive, surface).flatMap((card) => card.looks.map((look) => look.id));
+    expect(looks('front', 'gravel')).not.toContain('propshaft');
+    expect(looks('rear', 'gravel')).toContain('propshaft');
+    expect(looks('four', 'tarmac')).toContain('propshaft');
+    expect(looks('four', 'tarmac')).not.toContain('guard');
+    expect(looks('four', 'gravel')).toContain('guard');
   });
 
   it('asks a second signature for the wheel nuts and for nothing else', () => {

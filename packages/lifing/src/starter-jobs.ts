@@ -1,4 +1,4 @@
-import type { Drive, JobCard, Surface } from './job-card';
+import type { JobCard, Surface } from './job-card';
 import type { Interval } from './model';
 import { EVERY_DAY, reading, starterCard } from './starter-parts';
 
@@ -6,15 +6,13 @@ import { EVERY_DAY, reading, starterCard } from './starter-parts';
 
 const UNDER_CAR_CAUTION = 'Nobody under the car until it stands on stands.';
 
-export function starterJobs(drive: Drive, surface: Surface): JobCard[] {
+export function starterJobs(surface: Surface): JobCard[] {
   return [
     wheelNuts(),
     oilLevel(),
     airFilter(),
     frontPads(surface),
     gearboxOil(),
-    ...(drive === 'front' ? [] : [propshaftBolts()]),
-    ...(surface === 'gravel' ? [sumpGuard()] : []),
     nightLamps(),
     spareAndTools(),
     walkRound(),
@@ -125,30 +123,6 @@ export function gearboxOil(): JobCard {
     caution: `${UNDER_CAR_CAUTION} Hot oil.`,
     tools: ['plug key', 'syringe', 'gearbox oil'],
     instruction: 'Level to the plug. Look for drops and for metal on the plug.',
-  });
-}
-
-function propshaftBolts(): JobCard {
-  return starterCard({
-    id: 'propshaft-bolts',
-    name: 'Propshaft bolts and joints',
-    place: 'underCar',
-    seconds: 180,
-    caution: `${UNDER_CAR_CAUTION} Out of gear, engine off.`,
-    tools: ['torque wrench', 'paint pen'],
-    instruction: 'Paint marks in line, joints without play. Torque as the car builder says.',
-  });
-}
-
-function sumpGuard(): JobCard {
-  return starterCard({
-    id: 'sump-guard',
-    name: 'Sump guard and its bolts',
-    place: 'underCar',
-    seconds: 240,
-    caution: `${UNDER_CAR_CAUTION} The guard is heavy: two people when it comes off.`,
-    tools: ['spanner', 'spare bolts'],
-    instruction: 'No crack, no bolt missing or loose, no mud packed above it.',
   });
 }
 

@@ -1,4 +1,5 @@
-import type { JobCard } from './job-card';
+import { underFrontRound, underRearRound } from './full-starter/car-rounds';
+import type { Drive, JobCard, Surface } from './job-card';
 import { look, reading, starterCard } from './starter-parts';
 
 /** Common practice, no source; the car builder's values come first */
@@ -9,9 +10,15 @@ const LEAST_PAD_TENTHS_OF_MM = 30;
 const UNDER_CAR_CAUTION = 'Nobody under the car until it stands on stands. Discs and exhaust are hot.';
 const HOT_ENGINE_CAUTION = 'Hot oil and steam. Leave the coolant cap shut until it is cool enough to hold.';
 
-/** Three rounds carry the looks of every service. Times and limits: common practice, no source; the car builder's values come first. */
-export function starterRounds(): JobCard[] {
-  return [frontCorners(), rearCorners(), engineBayAndFluids()];
+/** Five rounds carry the looks of every service. Times and limits: common practice, no source; the car builder's values come first. */
+export function starterRounds(drive: Drive, surface: Surface): JobCard[] {
+  return [
+    frontCorners(),
+    rearCorners(),
+    engineBayAndFluids(),
+    underFrontRound(drive, surface),
+    underRearRound(drive),
+  ];
 }
 
 function frontCorners(): JobCard {

@@ -2,8 +2,8 @@ import type { JobCard } from '../job-card';
 import { type Gauge, gaugesOf } from './gauges-of';
 import { judgeGauges, type ReadingsQuestion } from './judge-gauges';
 import type { PartEvent, ReadingVerdict } from './model';
-import { verdictOfPlaces } from './predict-limit';
 import { isWhenNew } from './series-of';
+import { verdictOfPlaces } from './verdict-of-places';
 
 /**
  * What the readings say of a car's cards at a service: one verdict for each card that a reading speaks of, in the order
