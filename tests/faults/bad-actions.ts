@@ -179,6 +179,13 @@ export const BAD_ACTIONS: BadAction[] = [
     says: NOT_LISTED,
   },
   {
+    name: 'preparation at home with one card of another team among its own',
+    make: ({ team, other }) =>
+      factOf(team.entryId, { kind: 'prepared', cardIds: [cardOf(team), cardOf(other)] }),
+    code: 'unknownTask',
+    says: NOT_LISTED,
+  },
+  {
     name: 'a lasting repair of a job that never was',
     make: ({ team }) => {
       const of = taskIdOf(taskRef(team.entryId, randomUUID()));

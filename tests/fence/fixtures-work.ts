@@ -70,6 +70,7 @@ export function pushFixtures(): Variant[] {
     pushFixture('closeTask of a snag', closeSnag),
     pushFixture('recordFact of a new part', recordFitted),
     pushFixture('recordFact of a lasting repair', recordMadeGood),
+    pushFixture('recordFact of preparation at home', recordPrepared),
     pushFixture('takeTask from a phone of several people', BODIES.takeTask, ({ owner }) => ({
       enteredBy: owner.personId,
     })),
@@ -103,6 +104,15 @@ const recordFitted = ({ entryId, cardId }: World): ActionBody => ({
     entryId,
     at: { kind: 'service', serviceId: 'A' },
     fact: { kind: 'fitted', cardId, position: 'FL', words: '' },
+  },
+});
+const recordPrepared = ({ entryId, cardId }: World): ActionBody => ({
+  kind: 'recordFact',
+  args: {
+    factId: randomUUID(),
+    entryId,
+    at: { kind: 'road', afterStageId: null },
+    fact: { kind: 'prepared', cardIds: [cardId] },
   },
 });
 const recordMadeGood = (world: World): ActionBody => ({

@@ -31,6 +31,7 @@ const OTHERS_ID: Record<string, (world: World) => string> = {
   enteredBy: (world) => world.mechanic.personId,
   carId: (world) => world.carId,
   cardId: (world) => world.cardId,
+  cardIds: (world) => world.cardId,
   eventId: (world) => world.eventId,
   entryId: (world) => world.entryId,
   inviteId: (world) => world.inviteId,
@@ -179,7 +180,8 @@ function standsAt(input: unknown, path: string): boolean {
 }
 
 function othersIdsAt(path: string): string[] {
-  const field = path.split('.').at(-1) ?? '';
+  // In a list of ids the last part is only the place in it.
+  const field = path.split('.').findLast((part) => !/^\d+$/.test(part)) ?? '';
   const find = OTHERS_ID[field];
   if (!find) throw new Error(`No id of others is known for the field ${path}.`);
   return [find(others), ...(DRAFT_ID[field] ? [DRAFT_ID[field](others)] : [])];

@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { dueAt, formatClock } from '@halfshaft/itinerary';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
-import { publishAndTakeOver, type Table } from '../support/bulletin';
+import { amended, publishAndTakeOver } from '../support/bulletin';
 import { ITINERARY, joinTeam } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
@@ -20,27 +20,6 @@ beforeAll(async () => {
   house.clock.set(BEFORE_START);
 });
 afterAll(() => house.close());
-
-/** Service B has 12 minutes more and SS5 is cancelled; what follows is 12 and then 9 minutes later. */
-function amended(): Table {
-  const rows: [string, string][] = [
-    ['TC4B\tService out\t\t\t\t0:20\t11:53', 'TC4B\tService out\t\t\t\t0:32\t12:05'],
-    ['24.30\t24.30\t0:36\t12:29', '24.30\t24.30\t0:36\t12:41'],
-    ['SS5\tLong Rigg (I)\t16.90\t\t16.90\t\t12:32\n', ''],
-    ['12.40\t29.30\t0:38\t13:10', '12.40\t12.40\t0:38\t13:19'],
-    ['0:10\t13:20', '0:10\t13:29'],
-    ['0:35\t13:55', '0:35\t14:04'],
-    ['9.30\t\t9.30\t\t13:58', '9.30\t\t9.30\t\t14:07'],
-    ['0:52\t14:50', '0:52\t14:59'],
-    ['0:20\t15:10', '0:20\t15:19'],
-    ['0:45\t15:55', '0:45\t16:04'],
-  ];
-  const source = rows.reduce((text, [before, after]) => {
-    expect(text).toContain(before);
-    return text.replace(before, after);
-  }, ITINERARY.source);
-  return { ...ITINERARY, source };
-}
 
 it('goes from the organiser’s desk to the team’s service', async () => {
   const { organiserCookie, own, team, caller, ids, entryId } = await publishAndTakeOver(house);

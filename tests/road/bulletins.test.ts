@@ -1,7 +1,8 @@
+import { randomUUID } from 'node:crypto';
 import { changeInWords, compareItineraries } from '@halfshaft/itinerary';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { publishAndTakeOver } from '../support/bulletin';
-import { ITINERARY } from '../support/event';
+import { amended, publishAndTakeOver } from '../support/bulletin';
+import { ITINERARY, makeAction } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
 let house: House;
@@ -52,6 +53,22 @@ it('offers only the newest, and says when the team’s own version would be repl
   const both = await Promise.all([1, 2].map(() => caller.bulletin.accept({ ...ids, number: 2 })));
   expect(both).toEqual([{ itineraryNumber: 3 }, { itineraryNumber: 3 }]);
   expect((await organiser.bulletin.list(own)).issued.map(({ number }) => number)).toEqual([2, 1, 0]);
+});
+
+it('counts parts that went on without their card done when it tells which jobs fall due elsewhere', async () => {
+  house.clock.set(Date.parse('2026-06-13T10:30:00Z'));
+  const { team, caller, ids, entryId, issue } = await publishAndTakeOver(house);
+  await issue(amended());
+  const jobs = async () => (await caller.bulletin.open(ids))?.cars[0]?.jobs ?? [];
+  // 63.5 stage km before Service D and 54.2 before Service C; without SS5 46.6 before D and E, 77.3 before F.
+  expect(await jobs()).toContain('Air filter: clean or change: due at Service E instead of Service D.');
+  const cards = await caller.card.list({ teamId: ids.teamId, carId: team.carId });
+  const cardId = cards.find(({ name }) => name.startsWith('Air filter'))?.id ?? '';
+  const fact = { kind: 'fitted' as const, cardId, position: null, words: '' };
+  const args = { factId: randomUUID(), entryId, at: { kind: 'road' as const, afterStageId: 'SS4' }, fact };
+  await caller.work.push({ ...ids, actions: [makeAction({ kind: 'recordFact', args }, team.personId)] });
+  // New behind SS4: 70.6 stage km to the finish, which Service F must see to; without SS5 53.7.
+  expect(await jobs()).toContain('Air filter: clean or change: no longer due at Service F.');
 });
 
 it('refuses a draft that changes nothing and says nothing', async () => {

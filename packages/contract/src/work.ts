@@ -128,6 +128,8 @@ export const carFact = z.discriminatedUnion('kind', [
     words,
   }),
   z.object({ kind: z.literal('fitted'), cardId, position: factPosition, words }),
+  // More cards than any car has, so that one entry of the log is never endless.
+  z.object({ kind: z.literal('prepared'), cardIds: z.array(cardId).min(1).max(500) }),
   z.object({ kind: z.literal('madeGood'), of: taskId, words }),
   z.object({
     kind: z.literal('tyre'),

@@ -28,6 +28,8 @@ export type CarFact =
   | { kind: 'incident'; code: IncidentCode; place: string | null; words: string }
   /** A part was fitted anew although its card was not done, such as one changed by the crew on the road. */
   | { kind: 'fitted'; cardId: CardId; position: string | null; words: string }
+  /** Done away from a service, such as at home before the start, without readings or findings: the cards count from here on. */
+  | { kind: 'prepared'; cardIds: CardId[] }
   /** The lasting repair of what a task had left as a temporary one. */
   | { kind: 'madeGood'; of: TaskId; words: string }
   /**

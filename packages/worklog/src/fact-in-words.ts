@@ -34,6 +34,8 @@ export function factInWords(fact: CarFact, names: Names): string {
       return `${incidentInWords(fact.code)}${inBrackets(fact.place)}${because(fact.words)}`;
     case 'fitted':
       return `new parts for '${names.card(fact.cardId)}'${inBrackets(fact.position)}${because(fact.words)}`;
+    case 'prepared':
+      return fact.cardIds.length === 1 ? '1 job done' : `${fact.cardIds.length} jobs done`;
     case 'madeGood': {
       const ref = taskRefOf(fact.of);
       const repair = `'${names.task(ref)}' (temporary repair at ${names.service(ref.serviceId)})`;
@@ -51,8 +53,7 @@ export function factInWords(fact: CarFact, names: Names): string {
 
 /** The same with where on the event it belongs: "hard landing (FL), after SS3". */
 export function placedInWords({ at, fact }: { at: FactPlace; fact: CarFact }, names: Names): string {
-  const where = factPlaceInWords(at, names);
-  return `${factInWords(fact, names)}; ${where}`;
+  return `${factInWords(fact, names)}; ${placeOfFactInWords(at, fact, names)}`;
 }
 
 /** "front left" · "second spare" · "left in the service area". */
@@ -70,6 +71,12 @@ export function factPlaceInWords(at: FactPlace, names: Pick<Names, 'service' | '
   if (at.kind === 'service') return `at ${names.service(at.serviceId)}`;
   if (at.afterStageId === null) return 'on the road before the first stage';
   return `on the road after ${names.stage(at.afterStageId)}`;
+}
+
+/** Of the road before the first stage a car's preparation knows only that it was before the start. */
+function placeOfFactInWords(at: FactPlace, fact: CarFact, names: Names): string {
+  const beforeStart = fact.kind === 'prepared' && at.kind === 'road' && at.afterStageId === null;
+  return beforeStart ? 'before the start' : factPlaceInWords(at, names);
 }
 
 function tyreInWords(tyre: Extract<CarFact, { kind: 'tyre' }>): string {

@@ -36,8 +36,7 @@ export {
 export { taskOf } from './task-of';
 
 // For the wear of cards
-export { fittedAt, type FittedAt } from './fitted-at';
-export { lastDoneOf } from './last-done-of';
+export { lastDoneOf, type DoneSoFar } from './last-done-of';
 export { readingsOf } from './readings-of';
 export { runsOf } from './runs-of';
 

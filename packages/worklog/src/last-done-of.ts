@@ -1,24 +1,45 @@
-import type { ServiceWindow } from '@halfshaft/itinerary';
-import type { Counters, LastDone } from '@halfshaft/lifing';
-import type { FittedAt } from './fitted-at';
+import type { Itinerary, ServiceWindow } from '@halfshaft/itinerary';
+import type { Counters, JobCard, LastDone } from '@halfshaft/lifing';
+import type { RecordedFact } from './car-fact';
+import { drivenFrom, factsInOrder } from './facts-in-order';
+import { fittedAt } from './fitted-at';
 import type { CardId, EntryId, Task } from './model';
 
+/** What was written down of the whole event. */
+export interface DoneSoFar {
+  tasks: Iterable<Task>;
+  facts: Iterable<RecordedFact>;
+}
+
+/** How far along the route it is asked for. */
+export interface DoneUntil {
+  itinerary: Itinerary;
+  /** Work at these counts. */
+  services: readonly ServiceWindow[];
+  /** Facts up to this point count, the point included. */
+  untilIndex: number;
+}
+
+/** The car it is asked of. */
+export interface DoneOnCar {
+  entryId: EntryId;
+  cards: readonly Pick<JobCard, 'id' | 'readings' | 'place'>[];
+  /** By card id: wear brought along from before the event. */
+  carried: Readonly<Record<CardId, Partial<Counters>>>;
+}
+
 /**
- * When each card of one car was last done at this event: at the latest service whose task for it is done, or where new
- * parts went on all round if that was later. A card with neither keeps the wear it carried in. A task of a service the
- * itinerary no longer has is passed over.
+ * When each card of one car was last done at this event: at the latest service whose task for it is done, where new parts
+ * went on all round, or where somebody said it was done away from a service, whichever was last. A card with none of
+ * these keeps the wear it carried in. A task of a service the itinerary no longer has is passed over.
  *
- * @param carried by card id: wear brought along from before the event
- * @param fitted of `fittedAt`; left out, new parts without the card done count for nothing
  * @example
- * lastDoneOf(state.tasks.values(), servicesOf(itinerary), entryId, carried).get('nuts') // { pointIndex: 9, carried: null }
+ * lastDoneOf({ tasks, facts }, { itinerary, services, untilIndex: 9 }, entry).get('nuts') // { pointIndex: 9, carried: null }
  */
 export function lastDoneOf(
-  tasks: Iterable<Task>,
-  services: readonly ServiceWindow[],
-  entryId: EntryId,
-  carried: Readonly<Record<CardId, Partial<Counters>>>,
-  fitted: readonly FittedAt[] = [],
+  { tasks, facts }: DoneSoFar,
+  { itinerary, services, untilIndex }: DoneUntil,
+  { entryId, cards, carried }: DoneOnCar,
 ): Map<CardId, LastDone> {
   const lastDone = new Map<CardId, LastDone>(
     Object.entries(carried).map(([cardId, wear]) => [cardId, { pointIndex: null, carried: wear }]),
@@ -30,7 +51,14 @@ export function lastDoneOf(
     if (pointIndex === undefined) continue;
     note(lastDone, ref.source.cardId, pointIndex);
   }
+  const recorded = [...facts];
+  const fitted = fittedAt(recorded, itinerary, entryId, cards, untilIndex);
   for (const { cardId, pointIndex } of fitted) note(lastDone, cardId, pointIndex);
+  for (const prepared of factsInOrder('prepared', recorded, entryId, itinerary)) {
+    const pointIndex = drivenFrom(prepared, itinerary);
+    if (pointIndex > untilIndex) continue;
+    for (const cardId of prepared.fact.cardIds) note(lastDone, cardId, pointIndex);
+  }
   return lastDone;
 }
 

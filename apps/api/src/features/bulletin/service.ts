@@ -10,7 +10,7 @@ import {
 } from '@halfshaft/itinerary';
 import { type CardsQuestion, jobChangeInWords, jobsChanged } from '@halfshaft/lifing';
 import type { MemberTx, OrganiserTx } from '@halfshaft/store';
-import { lastDoneOf, runsOf, type StageConfirmation, type Task } from '@halfshaft/worklog';
+import { type DoneSoFar, lastDoneOf, runsOf, type StageConfirmation } from '@halfshaft/worklog';
 import type { z } from 'zod';
 import { AppError, notAllowed, unknown } from '../../errors';
 import {
@@ -22,7 +22,7 @@ import {
   updateEventDates,
 } from '../event/data';
 import { mayManage, maySeeEvent } from '../people/ability';
-import { listStages, listTasks } from '../work/data';
+import { listFacts, listStages, listTasks } from '../work/data';
 import {
   createBulletinRow,
   findNewestIssued,
@@ -96,6 +96,7 @@ export async function getOpenBulletin(
   const versions = { before: current.itinerary, after: newest.itinerary };
   const done = {
     tasks: await listTasks(tx, eventId),
+    facts: await listFacts(tx, eventId),
     stages: await listStages(tx, eventId),
     plannedConditions: new Map(Object.entries(event.plannedConditions)),
   };
@@ -170,24 +171,24 @@ function changesFor(
   return compareItineraries(before, after, { position }).map(changeInWords);
 }
 
-interface DoneSoFar {
-  tasks: readonly Task[];
+interface EventSoFar extends DoneSoFar {
   stages: readonly StageConfirmation[];
   plannedConditions: CardsQuestion['plannedConditions'];
 }
 
-function jobsFor(entry: EntryWithCar, { before, after }: Versions, done: DoneSoFar, at: number): string[] {
+function jobsFor(entry: EntryWithCar, { before, after }: Versions, done: EventSoFar, at: number): string[] {
   const names = new Map(entry.cards.map((card) => [card.id, card.name]));
   const changed = jobsChanged(jobsIn(before, entry, done, at), jobsIn(after, entry, done, at));
   return changed.map((change) => jobChangeInWords(change, names.get(change.cardId) ?? ''));
 }
 
 /** The car's jobs under one version, from the first service on that is neither past by plan nor worked at already. */
-function jobsIn(itinerary: Itinerary, entry: EntryWithCar, done: DoneSoFar, at: number) {
-  const { tasks, stages, plannedConditions } = done;
+function jobsIn(itinerary: Itinerary, entry: EntryWithCar, done: EventSoFar, at: number) {
+  const { stages, plannedConditions } = done;
   const services = servicesOf(itinerary);
   const position = positionsOf(entry);
-  const lastDone = lastDoneOf(tasks, services, entry.entryId, entry.carried);
+  const untilIndex = itinerary.points.length - 1;
+  const lastDone = lastDoneOf(done, { itinerary, services, untilIndex }, entry);
   const worked = Math.max(-1, ...[...lastDone.values()].map(({ pointIndex }) => pointIndex ?? -1));
   const next = services.findIndex(
     ({ inIndex, outIndex }) => inIndex >= worked && dueAt(itinerary, outIndex, position) > at,

@@ -34,11 +34,6 @@ export async function listCardRows(tx: TeamTx, carId: string): Promise<JobCard[]
   return rows.map(toCard);
 }
 
-export async function findCard(tx: TeamTx, cardId: string): Promise<(JobCard & { carId: string }) | null> {
-  const row = await tx.db.card.findUnique({ where: { teamId_id: { teamId: tx.teamId, id: cardId } } });
-  return row && { ...toCard(row), carId: row.carId };
-}
-
 /** False when the team has no such card in use on this car. */
 export async function updateCardRow(
   tx: TeamTx,

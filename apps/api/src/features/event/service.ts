@@ -22,7 +22,7 @@ import {
 } from '@halfshaft/itinerary';
 import { carriedWear } from '@halfshaft/lifing';
 import type { MemberTx, TeamTx } from '@halfshaft/store';
-import { fittedAt, lastDoneOf, runsOf } from '@halfshaft/worklog';
+import { lastDoneOf, runsOf } from '@halfshaft/worklog';
 import type { z } from 'zod';
 import { AppError, notAllowed, unknown } from '../../errors';
 import { mayManage, maySeeEvent } from '../people/ability';
@@ -203,19 +203,17 @@ async function wearBroughtAlong(tx: TeamTx, carId: string, startsOn: string): Pr
   const before = await findEntryBefore(tx, carId, startsOn);
   const version = before && (await findItinerary(tx, before.eventId));
   if (!before || !version) return {};
-  const services = servicesOf(version.itinerary);
+  const { itinerary } = version;
+  const services = servicesOf(itinerary);
   const entry = (await listEntries(tx, before.eventId)).find((each) => each.entryId === before.entryId);
-  const tasks = await listTasks(tx, before.eventId);
+  const done = { tasks: await listTasks(tx, before.eventId), facts: await listFacts(tx, before.eventId) };
   const runs = runsOf(await listStages(tx, before.eventId), before.entryId);
   const event = await findEvent(tx, before.eventId);
   const plannedConditions = new Map(Object.entries(event?.plannedConditions ?? {}));
-  const knowledge = { itinerary: version.itinerary, services, runs, plannedConditions };
   const cards = entry?.cards ?? [];
-  const facts = await listFacts(tx, before.eventId);
-  const toIndex = version.itinerary.points.length - 1;
-  const fitted = fittedAt(facts, version.itinerary, before.entryId, cards, toIndex);
-  const lastDone = lastDoneOf(tasks, services, before.entryId, before.carried, fitted);
-  return carriedWear(knowledge, cards, lastDone);
+  const untilIndex = itinerary.points.length - 1;
+  const lastDone = lastDoneOf(done, { itinerary, services, untilIndex }, { ...before, cards });
+  return carriedWear({ itinerary, services, runs, plannedConditions }, cards, lastDone);
 }
 
 export async function updateEntry(tx: MemberTx, input: z.infer<typeof updateEntryInput>): Promise<void> {

@@ -3,6 +3,7 @@ import { servicesOf } from '@halfshaft/itinerary';
 import {
   type Action,
   type ArgsOf,
+  type CarFact,
   type PushedAction,
   reopensOf,
   type TaskRef,
@@ -48,17 +49,25 @@ export function shapeAction(pushed: PushedAction): ShapedAction {
 export function idsIn(actions: readonly Action[]): MentionedIds {
   const tasks = actions.flatMap(tasksIn);
   const recorded = actions.flatMap((action) => (action.kind === 'recordFact' ? [action.args] : []));
-  const fitted = recorded.flatMap(({ fact }) => (fact.kind === 'fitted' ? [fact.cardId] : []));
   const entryIds = actions.flatMap((action) => ('entryId' in action.args ? [action.args.entryId] : []));
   return {
     people: actions.map((action) => action.by),
     entries: [...entryIds, ...tasks.map((task) => task.entryId)],
-    cards: [...tasks.flatMap(({ source }) => (source.kind === 'card' ? [source.cardId] : [])), ...fitted],
+    cards: [
+      ...tasks.flatMap(({ source }) => (source.kind === 'card' ? [source.cardId] : [])),
+      ...recorded.flatMap(({ fact }) => cardsOf(fact)),
+    ],
     snags: actions.flatMap((action) => (action.kind === 'raiseSnag' ? [action.args.snagId] : [])),
     facts: recorded.map(({ factId }) => factId),
     reopening: actions.flatMap(entryReopening),
     undone: actions.flatMap((action) => (action.kind === 'undo' ? [action.args.actionId] : [])),
   };
+}
+
+/** The cards a fact speaks of. */
+function cardsOf(fact: CarFact): readonly string[] {
+  if (fact.kind === 'prepared') return fact.cardIds;
+  return fact.kind === 'fitted' ? [fact.cardId] : [];
 }
 
 /** Work that is done, or done again, may open other cards of the car again; asking for a job never does. */
@@ -146,7 +155,7 @@ function refusalOfFact(facts: Facts, slice: WorkState, args: ArgsOf<'recordFact'
     return refused('unknownEntry', NOT_ENTERED);
   }
   const { fact } = args;
-  if (fact.kind === 'fitted' && facts.cards.get(fact.cardId)?.carId !== carId) {
+  if (cardsOf(fact).some((cardId) => facts.cards.get(cardId)?.carId !== carId)) {
     return refused('unknownTask', GONE);
   }
   if (fact.kind !== 'madeGood') return null;
