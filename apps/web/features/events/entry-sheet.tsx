@@ -12,6 +12,8 @@ import { Stack } from '@/components/stack';
 import { Table, type TableColumn } from '@/components/table';
 import { LoseList } from '../control/lose-list';
 import { serviceInWords } from '../itinerary/read-points';
+import { HomeWork } from '../service/home-work';
+import type { OpenedWork } from '../work/use-event-work';
 import { actualInWords } from './actual-in-words';
 import { bayAddress, carAddress, serviceAddress } from './addresses';
 import { EditEntry } from './edit-entry';
@@ -21,18 +23,18 @@ import { momentInWords, type ServiceMoment, serviceMoments } from './service-mom
 
 export interface EntrySheetProps {
   teamId: string;
-  event: EventReplica;
+  /** With what was written down so far. */
+  work: OpenedWork;
   entry: EntryReplica;
-  /** What was written down so far. */
-  state: WorkState;
   /** The event's official clock; null while not known. */
   now: EpochSeconds | null;
   mayManage: boolean;
 }
 
 /** One car at the event: its services with their times, and the ways into each of them. */
-export function EntrySheet({ teamId, event, entry, state, now, mayManage }: EntrySheetProps) {
+export function EntrySheet({ teamId, work, entry, now, mayManage }: EntrySheetProps) {
   const [editing, setEditing] = useState(false);
+  const { replica: event, state } = work;
   const { eventId, itinerary } = event;
   const sections = laterSections(itinerary);
   const people = entry.people === 1 ? '1 person' : `${entry.people} people`;
@@ -63,6 +65,7 @@ export function EntrySheet({ teamId, event, entry, state, now, mayManage }: Entr
       <p>
         {startInWords(itinerary, entry)}, {people} at service
       </p>
+      <HomeWork work={work} entry={entry} />
       <ServiceTable {...{ teamId, event, entry, state, now }} />
       <LoseList {...{ event, state, entry }} />
       {mayManage ? (
@@ -107,7 +110,12 @@ function Times({ moment, words }: { moment: ServiceMoment; words: readonly strin
   );
 }
 
-function ServiceTable({ teamId, event, entry, state, now }: Omit<EntrySheetProps, 'mayManage'>) {
+interface ServiceTableProps extends Pick<EntrySheetProps, 'teamId' | 'entry' | 'now'> {
+  event: EventReplica;
+  state: WorkState;
+}
+
+function ServiceTable({ teamId, event, entry, state, now }: ServiceTableProps) {
   const moments = useMemo(() => serviceMoments(event, state, entry), [event, state, entry]);
   if (moments.length === 0) return <p>The itinerary has no service.</p>;
   const visitOf = ({ service }: ServiceMoment) => ({

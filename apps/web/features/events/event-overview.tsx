@@ -17,6 +17,7 @@ import { PenaltySheet } from '../penalties/penalty-sheet';
 import { ListedPlaces } from '../start-list/listed-places';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { useEventWork } from '../work/use-event-work';
+import { WorkNotices } from '../work/work-notices';
 import { carsAddress, endAddress, itineraryAddress } from './addresses';
 import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
@@ -57,7 +58,8 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
   const team = useTeam(teamId);
   const now = useEventClock(event, receivedAt);
   // By plan until the log has come; then by what was written, as it is written.
-  const { state } = useEventWork(teamId, event.eventId);
+  const work = { ...useEventWork(teamId, event.eventId), replica: event };
+  const { state } = work;
   const services = useMemo(() => servicesOf(event.itinerary), [event.itinerary]);
   const mayManage = team?.mayManage ?? false;
   const { itinerary, entries } = event;
@@ -73,6 +75,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
           `Itinerary version ${event.itineraryNumber}`,
         ]}
       />
+      <WorkNotices work={work} />
       <BulletinNotice teamId={teamId} eventId={event.eventId} />
       <ListedPlaces
         teamId={teamId}
@@ -91,7 +94,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
         </EmptyState>
       ) : null}
       {entries.map((entry) => (
-        <EntrySheet key={entry.entryId} {...{ teamId, event, entry, state, now, mayManage }} />
+        <EntrySheet key={entry.entryId} {...{ teamId, work, entry, now, mayManage }} />
       ))}
       {entries.length === 0 ? null : (
         <div>

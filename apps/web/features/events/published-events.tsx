@@ -6,6 +6,7 @@ import { LoadingState } from '@/components/loading-state';
 import { Sheet } from '@/components/sheet';
 import { Table, type TableColumn } from '@/components/table';
 import { api, problemOf } from '@/lib/api';
+import { dayInWords } from '@/lib/day-in-words';
 import { LoadTrouble, SaveTrouble } from './trouble';
 
 export interface PublishedEventsProps {
@@ -36,7 +37,7 @@ function PublishedList({ teamId, onTakenOver }: PublishedEventsProps) {
   const columns: TableColumn<(typeof published.data)[number]>[] = [
     { key: 'name', heading: 'Event', leads: true, cell: (event) => event.name },
     { key: 'organiser', heading: 'Organiser', cell: (event) => event.organiserName },
-    { key: 'startsOn', heading: 'First day', cell: (event) => event.startsOn },
+    { key: 'startsOn', heading: 'First day', cell: ({ startsOn }) => dayInWords(startsOn) },
     {
       key: 'take',
       heading: 'Take over',

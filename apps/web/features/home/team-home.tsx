@@ -10,12 +10,12 @@ import { PageHeader } from '@/components/page-header';
 import { Stack } from '@/components/stack';
 import { Table, type TableColumn } from '@/components/table';
 import { api } from '@/lib/api';
+import { dayInWords } from '@/lib/day-in-words';
 import { eventAddress, newEventAddress } from '../events/addresses';
 import { RowLink } from '../events/row-link';
 import { LoadTrouble } from '../events/trouble';
 import { ROLE_WORDS } from '../people/role-words';
 import type { MyTeam } from './choose-team';
-import { dayInWords } from './day-in-words';
 import { mayManageTeam } from './may-manage-team';
 
 type EventRow = z.infer<typeof listEventsOutput>[number];

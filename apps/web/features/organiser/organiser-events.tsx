@@ -2,6 +2,7 @@
 
 import { EmptyState } from '@/components/empty-state';
 import { Table, type TableColumn } from '@/components/table';
+import { dayInWords } from '@/lib/day-in-words';
 import { RowLink } from '../events/row-link';
 import { organiserEventAddress } from './organiser-addresses';
 import { type OrganiserEvent, standingInWords } from './organiser-event';
@@ -29,7 +30,7 @@ export function OrganiserEvents({ organiserId, events }: OrganiserEventsProps) {
         <RowLink href={organiserEventAddress(organiserId, publishedEventId)}>{name}</RowLink>
       ),
     },
-    { key: 'startsOn', heading: 'First day', cell: (event) => event.startsOn },
+    { key: 'startsOn', heading: 'First day', cell: ({ startsOn }) => dayInWords(startsOn) },
     { key: 'standing', heading: 'Standing', cell: standingInWords },
     {
       key: 'publish',

@@ -23,6 +23,7 @@ import { WorkTrouble } from '../work/work-trouble';
 import { CardList } from './card-list';
 import { CrewSheet } from './crew-sheet';
 import { FitSheet } from './fit-sheet';
+import { HomeWork } from './home-work';
 import { judgeVisit } from './judge-visit';
 import { OtherServices } from './other-services';
 import { SnagList } from './snag-list';
@@ -74,6 +75,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
           {times.recordedOut ? <WayHome work={work} visit={visit} by={replica.me.personId} /> : null}
         </Stack>
       </div>
+      {visit.serviceIndex === 0 ? <HomeWork work={work} entry={entry} /> : null}
       <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
       <QueueSheet cards={cards} />
       <Sheet title="Do now">

@@ -7,11 +7,13 @@ import { type PersonShare, partnersAt, type SheetRow } from './sheet-rows';
 interface PaperColumnProps {
   share: PersonShare;
   shares: readonly PersonShare[];
+  /** By row: the number of the row above whose looks are the same. */
+  looksAsIn: ReadonlyMap<SheetRow, string>;
   nameOf: (personId: PersonId) => string;
 }
 
 /** What one person does, do now first. */
-export function PaperColumn({ share, shares, nameOf }: PaperColumnProps) {
+export function PaperColumn({ share, shares, looksAsIn, nameOf }: PaperColumnProps) {
   const groups = [
     { title: 'Do now', rows: share.work.filter((row) => row.mustDo) },
     { title: 'If time', rows: share.work.filter((row) => !row.mustDo) },
@@ -36,6 +38,7 @@ export function PaperColumn({ share, shares, nameOf }: PaperColumnProps) {
               row={row}
               partners={partnersAt(row, share.personId, shares).map(nameOf)}
               isFirst={isFirst(row)}
+              looksAsIn={looksAsIn.get(row) ?? null}
               doneBy={row.task.state === 'done' && row.task.doneBy ? nameOf(row.task.doneBy) : null}
             />
           ))}

@@ -1,4 +1,4 @@
-import type { ReadingSpec } from '@halfshaft/lifing';
+import type { JobCard, ReadingSpec } from '@halfshaft/lifing';
 import { slotKey } from '../bay/read-typed';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { minutesOfWork } from '../visit/time-in-words';
@@ -11,12 +11,14 @@ interface PaperRowProps {
   partners: readonly string[];
   /** Work for several stands in full with the first of them, so that a reading is written down once. */
   isFirst: boolean;
+  /** The number of a row above with the same looks: they stand there. */
+  looksAsIn?: string | null;
   /** Closed before the sheet was printed: by whom. */
   doneBy: string | null;
 }
 
 /** One row: its number, a box to tick, where to initial, and what to write down. */
-export function PaperRow({ row, partners, isFirst, doneBy }: PaperRowProps) {
+export function PaperRow({ row, partners, isFirst, looksAsIn = null, doneBy }: PaperRowProps) {
   const { card } = row;
   return (
     <div className={styles.row}>
@@ -30,10 +32,16 @@ export function PaperRow({ row, partners, isFirst, doneBy }: PaperRowProps) {
       </div>
       {isFirst && card ? (
         <div className={styles.details}>
-          {card.looks.length > 0 ? <p>{card.looks.map((look) => look.words).join(' · ')}</p> : null}
-          {card.readings.map((reading) => (
-            <PaperReading key={reading.id} reading={reading} lastRead={row.lastRead} />
-          ))}
+          {card.looks.length > 0 ? (
+            <p>{looksAsIn === null ? looksOf(card) : `the same looks as in row ${looksAsIn}`}</p>
+          ) : null}
+          {card.readings.length > 0 ? (
+            <div className={styles.readings}>
+              {card.readings.map((reading) => (
+                <PaperReading key={reading.id} reading={reading} lastRead={row.lastRead} />
+              ))}
+            </div>
+          ) : null}
           {card.caution ? (
             <p>
               <strong>Take care: </strong>
@@ -45,6 +53,10 @@ export function PaperRow({ row, partners, isFirst, doneBy }: PaperRowProps) {
       ) : null}
     </div>
   );
+}
+
+function looksOf({ looks }: JobCard): string {
+  return looks.map((look) => look.words).join(' · ');
 }
 
 function factsOf({ card, seconds, reason }: SheetRow, partners: readonly string[]): string {

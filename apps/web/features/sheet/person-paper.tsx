@@ -1,4 +1,5 @@
 import { formatDay } from '@halfshaft/itinerary';
+import type { CSSProperties } from 'react';
 import { visitTimes } from '../control/visit-times';
 import type { Visit } from '../service/visit';
 import { visitTitle } from '../service/visit-facts';
@@ -7,10 +8,11 @@ import type { LoadedWork } from '../work/work-page';
 import { PaperColumn } from './paper-column';
 import { PaperFoot } from './paper-foot';
 import { PaperGate } from './paper-gate';
+import { paperLayout } from './paper-layout';
 import { PaperRow } from './paper-row';
 import { PaperTimes } from './paper-times';
 import styles from './sheet.module.css';
-import type { SheetOfService } from './sheet-rows';
+import { rowsWithSameLooks, type SheetOfService } from './sheet-rows';
 
 export interface PersonPaperProps {
   work: LoadedWork;
@@ -25,12 +27,15 @@ export function PersonPaper({ work, visit, sheet }: PersonPaperProps) {
   const { timeZone } = replica.itinerary;
   const title = visitTitle(replica, visit);
   const { shares, snags, canWait } = sheet;
-  const rowCount = shares.reduce((sum, share) => sum + share.work.length, snags.length);
+  const looksAsIn = rowsWithSameLooks(shares);
+  const { columns, isDense } = paperLayout(shares, looksAsIn);
+  const waiting = canWait.filter((row) => row.fallsDue);
   return (
     <article
       className={styles.paper}
       aria-label={`The printed sheet: ${title}`}
-      data-dense={rowCount > 22 || undefined}
+      data-own-paper
+      data-dense={isDense || undefined}
     >
       <header className={styles.head}>
         <div>
@@ -43,12 +48,13 @@ export function PersonPaper({ work, visit, sheet }: PersonPaperProps) {
         <PaperTimes visit={visit} times={times} timeZone={timeZone} />
       </header>
       <PaperGate />
-      <div className={styles.people}>
+      <div className={styles.people} style={{ '--columns': columns } as CSSProperties}>
         {shares.map((share) => (
           <PaperColumn
             key={share.personId}
             share={share}
             shares={shares}
+            looksAsIn={looksAsIn}
             nameOf={(personId) => nameOf(replica, personId)}
           />
         ))}
@@ -61,10 +67,10 @@ export function PersonPaper({ work, visit, sheet }: PersonPaperProps) {
           ))}
         </section>
       ) : null}
-      {canWait.length > 0 ? (
+      {waiting.length > 0 ? (
         <p>
           <strong>Can wait: </strong>
-          {canWait.map((row) => `${row.number} ${row.title}`).join(' · ')}
+          {waiting.map((row) => `${row.number} ${row.title}`).join(' · ')}
         </p>
       ) : null}
       <PaperFoot />

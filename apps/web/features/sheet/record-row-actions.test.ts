@@ -19,6 +19,7 @@ function rowOf(task: Partial<Task> = {}): SheetRow {
     seconds: 60,
     people: 1,
     mustDo: true,
+    fallsDue: true,
   };
   return { ...plain, card: card ?? null, task: { ...open, ...task } };
 }

@@ -23,7 +23,12 @@ export interface SheetRow {
   seconds: number;
   people: number;
   mustDo: boolean;
+  /** Whether it will be asked for at this event; a part that outlives it need not stand on the paper. */
+  fallsDue: boolean;
 }
+
+/** What is said of a card that nothing asks for in the rest of the event. */
+const OUTLIVES: readonly string[] = ['lasts', 'notHere'];
 
 /** What one person does at this service. */
 export interface PersonShare extends Share<SheetRow> {
@@ -88,13 +93,14 @@ function rowOfCard(
     seconds: card.seconds,
     people: card.people,
     mustDo: judged.verdict === 'doNow',
+    fallsDue: judged.reasons.some(({ reason }) => !OUTLIVES.includes(reason.code)),
   };
 }
 
 function rowOfSnag({ snag, task }: CarSnag, place: number): SheetRow {
   const title = `${placeInWords(snag.place)}: ${snag.words}`;
   const plain = { card: null, reason: '', lastRead: new Map<string, LastRead>(), seconds: 0, people: 1 };
-  return { number: `S${place}`, title, task, mustDo: snag.urgent, ...plain };
+  return { number: `S${place}`, title, task, mustDo: snag.urgent, fallsDue: true, ...plain };
 }
 
 /** What is checked and signed stands last, then what concerns the whole car (common practice, no source). */
@@ -108,6 +114,20 @@ export function partnersAt(row: SheetRow, personId: PersonId, shares: readonly P
   return shares
     .filter((share) => share.personId !== personId && share.work.includes(row))
     .map((share) => share.personId);
+}
+
+/** Rounds whose looks stand on the paper already, with the number of the row that has them. */
+export function rowsWithSameLooks(shares: readonly PersonShare[]): Map<SheetRow, string> {
+  const firstWith = new Map<string, string>();
+  const same = new Map<SheetRow, string>();
+  for (const row of rowsByFirst(shares).flatMap(({ rows }) => rows)) {
+    if (!row.card || row.card.looks.length === 0) continue;
+    const looks = JSON.stringify(row.card.looks.map(({ words }) => words));
+    const first = firstWith.get(looks);
+    if (first === undefined) firstWith.set(looks, row.number);
+    else same.set(row, first);
+  }
+  return same;
 }
 
 /** All rows once, in the order of the paper: person after person, each row with the first who has it. */

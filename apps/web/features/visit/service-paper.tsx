@@ -78,7 +78,8 @@ function Minutes({ sheet }: { sheet: ServiceSheet }) {
       <strong>{needInWords(neededSeconds, usable.personSeconds)}</strong>{' '}
       {ifTimeSeconds > 0 ? `If time: ${minutesOfWork(ifTimeSeconds)} more. ` : ''}
       Settling and closing up are taken off. A new team usually gets about{' '}
-      {minutesOfTime(usable.likelyPersonSeconds)} done.
+      {minutesOfTime(usable.likelyPersonSeconds)} done. The car is taken as prepared at home, and what fell
+      due at an earlier service as done there.
     </p>
   );
 }

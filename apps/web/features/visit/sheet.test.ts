@@ -48,6 +48,17 @@ describe('makeSheet', () => {
     expect(filter?.reason).toMatch(/^won't reach Service B: 60 stage km is passed on SS6 at km /);
   });
 
+  it('takes the car as prepared at home, and daily work as done at the first service of each later day', () => {
+    const gearbox = (sheet: ReturnType<typeof sheetOf>) =>
+      namesOf(sheet).flat().includes('Gearbox oil level');
+    const days = [0, 1, 2, 3].map((index) => sheetOf({ people: 1 }, index));
+    const legs = days.map((sheet) => sheet?.service.leg);
+    expect([legs, days.map(gearbox)]).toEqual([
+      [1, 1, 2, 2],
+      [false, false, true, false],
+    ]);
+  });
+
   it('leaves a pad change in a remote service', () => {
     const pads = sheetOf({}, 3)?.canWait.find((card) => card.name.startsWith('Front brake pads'));
     expect(pads?.reason).toMatch(/^cannot be done at this service/);

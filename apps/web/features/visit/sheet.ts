@@ -13,9 +13,12 @@ import {
 } from '@halfshaft/itinerary';
 import {
   type CardVerdict,
+  doneOnTheWay,
   type JobCard,
   judgeService,
+  type LastDone,
   neededPersonSeconds,
+  preparedAtHome,
   type ReasonNames,
   reasonInWords,
   starterCards,
@@ -48,6 +51,8 @@ export interface ServiceSheet {
   canWait: { name: string; reason: string; overdue: boolean }[];
 }
 
+const NOTHING_DRIVEN = { runs: new Map(), plannedConditions: new Map() };
+
 interface SheetQuestion {
   visit: Pick<Visit, 'drive' | 'surface' | 'people' | 'startPosition' | 'positionsBySection'>;
   itinerary: Itinerary;
@@ -67,7 +72,8 @@ export function serviceName(service: Pick<ServiceWindow, 'id' | 'kind'>): string
 
 /**
  * What a car with the starter cards needs at one service, shared out among the people. Null when there is no such
- * service. Nothing is known yet of what was done or driven, so every card counts from the start of the event.
+ * service. Nothing is known yet of what was done or driven: the car is taken as prepared at home, and what fell due at
+ * an earlier service as done there.
  */
 export function makeSheet({ visit, itinerary, serviceIndex }: SheetQuestion): ServiceSheet | null {
   const services = servicesOf(itinerary);
@@ -75,16 +81,11 @@ export function makeSheet({ visit, itinerary, serviceIndex }: SheetQuestion): Se
   if (!service) return null;
   const position = positionsOfVisit(visit);
   const cards = starterCards(visit.drive, visit.surface);
-  const verdicts = judgeService({
-    itinerary,
-    services,
-    serviceIndex,
-    position,
-    cards,
-    lastDone: new Map(),
-    runs: new Map(),
-    plannedConditions: new Map(),
-  });
+  const asked = { itinerary, services, serviceIndex, position, cards, ...NOTHING_DRIVEN };
+  // At a service before the first stage the work before the start is what is done there.
+  const beforeStart: ReadonlyMap<string, LastDone> =
+    service.inIndex === 0 ? new Map() : preparedAtHome(cards);
+  const verdicts = judgeService({ ...asked, lastDone: doneOnTheWay({ ...asked, lastDone: beforeStart }) });
   const inAt = dueAt(itinerary, service.inIndex, position);
   const names = reasonNames(itinerary.timeZone, services, inAt);
   const byId = new Map(cards.map((card) => [card.id, card]));

@@ -6,7 +6,7 @@ import { openLiveOf } from './live-source';
 import { newId } from './new-id';
 import { type TakeTurn, turnByLock } from './take-turn';
 import { placeOf } from './waiting-action';
-import { workClientOf } from './work-client';
+import { hearEventChange, workClientOf } from './work-client';
 import { WorkStore } from './work-store';
 
 interface Held {
@@ -36,7 +36,7 @@ export function holdStore(teamId: string, eventId: string): () => void {
   hold.users += 1;
   if (!hold.forgetBrowser) {
     hold.store.start();
-    hold.forgetBrowser = followBrowser(hold.store);
+    hold.forgetBrowser = followBrowser(hold.store, teamId, eventId);
   } else if (hold.store.getSnapshot().problem) {
     hold.store.retry();
   }
@@ -100,8 +100,9 @@ function followSession(): void {
   });
 }
 
-/** What the browser tells: a network, another tab's writing, a screen that is looked at again. */
-function followBrowser(store: WorkStore): () => void {
+/** What the page and the browser tell: a form that changed the event, a network, another tab's writing, a screen looked at again. */
+function followBrowser(store: WorkStore, teamId: string, eventId: string): () => void {
+  const forgetChanges = hearEventChange(teamId, eventId, () => store.eventChanged());
   const onOnline = () => store.retry();
   // Only an app before this one still writes there; what it leaves is brought over.
   const onStorage = (event: StorageEvent) => {
@@ -114,6 +115,7 @@ function followBrowser(store: WorkStore): () => void {
   window.addEventListener('storage', onStorage);
   document.addEventListener('visibilitychange', onVisible);
   return () => {
+    forgetChanges();
     window.removeEventListener('online', onOnline);
     window.removeEventListener('storage', onStorage);
     document.removeEventListener('visibilitychange', onVisible);

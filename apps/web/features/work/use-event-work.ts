@@ -1,3 +1,4 @@
+import type { EventReplica } from '@halfshaft/contract';
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import { sessionEpoch, subscribeSession } from '@/lib/session-change';
 import { findStore, holdStore } from './hold-store';
@@ -11,6 +12,9 @@ export interface EventWork extends WorkSnapshot {
   /** This browser as the log knows it. */
   deviceId: string;
 }
+
+/** The same once the event is here. */
+export type OpenedWork = EventWork & { replica: EventReplica };
 
 /**
  * The work of a team at an event: what is confirmed with own unanswered actions on top, kept up to date while the

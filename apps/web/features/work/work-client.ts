@@ -1,6 +1,7 @@
 import type { EventReplica, Problem, PushResult } from '@halfshaft/contract';
 import type { LogEntry, PersonId, PushedAction } from '@halfshaft/worklog';
-import { client, isLostConnection, problemOf } from '@/lib/api';
+import { hashKey } from '@tanstack/react-query';
+import { api, client, isLostConnection, problemOf, queryClient } from '@/lib/api';
 
 /** An answer of the server, or why there is none. `lost`: it was not reached, so the same may go well later. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; problem: Problem; lost: boolean };
@@ -23,13 +24,30 @@ const MOST_WAIT_MILLIS = 20_000;
 export function workClientOf(teamId: string, eventId: string): WorkClient {
   const of = { teamId, eventId };
   return {
-    getReplica: () => answerOf((signal) => client.event.get.query(of, { signal })),
+    getReplica: () =>
+      answerOf((signal) =>
+        // Through the page's own answers, so that a page that shows the event too asks once.
+        queryClient.fetchQuery({
+          queryKey: api.event.get.queryKey(of),
+          queryFn: () => client.event.get.query(of, { signal }),
+          retry: false,
+        }),
+      ),
     pull: (since) => answerOf((signal) => client.work.pull.query({ ...of, since }, { signal })),
     push: (actions, enteredBy) =>
       answerOf((signal) =>
         client.work.push.mutate({ ...of, enteredBy, actions: actions.map(toPushed) }, { signal }),
       ),
   };
+}
+
+/** Calls back when a form has changed the event; after the page's own queries, so that one request serves all. */
+export function hearEventChange(teamId: string, eventId: string, told: () => void): () => void {
+  const hash = hashKey(api.event.get.queryKey({ teamId, eventId }));
+  return queryClient.getQueryCache().subscribe((heard) => {
+    const isOld = heard.type === 'updated' && heard.action.type === 'invalidate';
+    if (isOld && heard.query.queryHash === hash) setTimeout(told, 0);
+  });
 }
 
 function toPushed(action: PushedAction) {

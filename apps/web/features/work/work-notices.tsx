@@ -2,8 +2,8 @@ import type { ActionKind, TaskRef } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
 import { Notice } from '@/components/notice';
 import { entryNamesOf } from './names';
+import type { OpenedWork } from './use-event-work';
 import type { WorkNotice } from './waiting-action';
-import type { LoadedWork } from './work-page';
 
 /** What was asked for, as the title of a notice. */
 const ASKED: Record<ActionKind, string> = {
@@ -23,7 +23,7 @@ const ASKED: Record<ActionKind, string> = {
 };
 
 /** What this phone's people must be told: what was not taken, and what was kept with something against it. */
-export function WorkNotices({ work }: { work: LoadedWork }) {
+export function WorkNotices({ work }: { work: OpenedWork }) {
   const newest = work.notices.at(-1);
   if (!newest) return null;
   const more = work.notices.length - 1;
@@ -44,7 +44,7 @@ export function WorkNotices({ work }: { work: LoadedWork }) {
   );
 }
 
-function titleOf({ action, kind }: WorkNotice, { replica, state }: LoadedWork): string {
+function titleOf({ action, kind }: WorkNotice, { replica, state }: OpenedWork): string {
   if (!action) return 'This concerns you';
   const asked = ASKED[action.kind as ActionKind] ?? action.kind;
   const task = taskOfArgs(action.args);

@@ -1,6 +1,5 @@
 'use client';
 
-import type { EventReplica } from '@halfshaft/contract';
 import { useSearchParams } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { ErrorState } from '@/components/error-state';
@@ -14,16 +13,15 @@ import { useQueryId } from '../events/use-query-id';
 import { PageFrame } from '../frame/page-frame';
 import { serviceNow } from '../service/visit';
 import { carNameOf, serviceNameOf } from './names';
-import { type EventWork, useEventWork } from './use-event-work';
+import { type EventWork, type OpenedWork, useEventWork } from './use-event-work';
 import { waitsForSignIn } from './waiting-in-words';
 import type { WorkSnapshot } from './work-snapshot';
 import { SignInLink } from './work-trouble';
 
 /** The work of an event that is here. */
-export interface LoadedWork extends EventWork {
+export interface LoadedWork extends OpenedWork {
   teamId: string;
   eventId: string;
-  replica: EventReplica;
   /** The event's official clock in whole seconds; null on the first render. */
   now: number | null;
 }

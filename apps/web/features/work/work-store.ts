@@ -184,6 +184,11 @@ export class WorkStore {
     this.readStorage();
   }
 
+  /** A form of this page changed the event. */
+  eventChanged(): void {
+    void this.fetchReplica();
+  }
+
   /** Another tab may have written to the storage. */
   readStorage(): void {
     void this.outbox.refresh().then(() => this.kick());
