@@ -6,7 +6,7 @@ import type { Page } from 'playwright-core';
  * all is well. The check's source goes in through the debugger, which the page's content security policy does not bind.
  */
 export async function runAxe(page: Page, rules?: readonly string[]): Promise<string[]> {
-  await page.evaluate(axe.source);
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
   const options: axe.RunOptions = { resultTypes: ['violations'] };
   if (rules) options.runOnly = { type: 'rule', values: [...rules] };
   const results = await page.evaluate((chosen) => window.axe.run(document, chosen), options);
