@@ -2,6 +2,8 @@ import { INCIDENT_CODES } from '@halfshaft/lifing';
 import {
   type CarFact,
   type FactPlace,
+  GATE_CHANGES,
+  GATE_CHECKS,
   type LogEntry,
   SETTING_ASKERS,
   TYRE_PLACES,
@@ -130,6 +132,11 @@ export const carFact = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('fitted'), cardId, position: factPosition, words }),
   // More cards than any car has, so that one entry of the log is never endless.
   z.object({ kind: z.literal('prepared'), cardIds: z.array(cardId).min(1).max(500) }),
+  z.object({
+    kind: z.literal('gateChecked'),
+    checks: z.array(z.enum(GATE_CHECKS)).min(1, 'Tick what you have looked at.').max(GATE_CHECKS.length),
+  }),
+  z.object({ kind: z.literal('gateOpened'), because: z.enum(GATE_CHANGES, 'Choose what has changed.') }),
   z.object({ kind: z.literal('madeGood'), of: taskId, words }),
   z.object({
     kind: z.literal('tyre'),

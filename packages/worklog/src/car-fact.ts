@@ -19,6 +19,20 @@ export type TyrePlace = (typeof TYRE_PLACES)[number];
 export const SETTING_ASKERS = ['driver', 'coDriver', 'serviceCrew'] as const;
 export type SettingAsker = (typeof SETTING_ASKERS)[number];
 
+/** What one person looks at before anybody works on the car, in the order of the paper (common practice, no source). */
+export const GATE_CHECKS = [
+  'onStands',
+  'wheelsChocked',
+  'engineOff',
+  'extinguisherOut',
+  'systemPinned',
+] as const;
+export type GateCheck = (typeof GATE_CHECKS)[number];
+
+/** After these it has to be looked at again. */
+export const GATE_CHANGES = ['refuelled', 'engineStarted', 'carDown'] as const;
+export type GateChange = (typeof GATE_CHANGES)[number];
+
 /**
  * Something that is so about the car, and asks nothing of anyone: nobody can lose a race for it, so it is always kept.
  * A mistake is taken back by undo and recorded again.
@@ -30,6 +44,10 @@ export type CarFact =
   | { kind: 'fitted'; cardId: CardId; position: string | null; words: string }
   /** Done away from a service, such as at home before the start, without readings or findings: the cards count from here on. */
   | { kind: 'prepared'; cardIds: CardId[] }
+  /** One person says what was so before work began. It is their word, never that the car is safe. */
+  | { kind: 'gateChecked'; checks: GateCheck[] }
+  /** What was checked may be so no longer. */
+  | { kind: 'gateOpened'; because: GateChange }
   /** The lasting repair of what a task had left as a temporary one. */
   | { kind: 'madeGood'; of: TaskId; words: string }
   /**

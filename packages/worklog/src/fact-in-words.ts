@@ -1,5 +1,13 @@
 import { incidentInWords } from '@halfshaft/lifing';
-import type { CarFact, FactPlace, SettingAsker, TyrePlace } from './car-fact';
+import {
+  type CarFact,
+  type FactPlace,
+  GATE_CHECKS,
+  type GateChange,
+  type GateCheck,
+  type SettingAsker,
+  type TyrePlace,
+} from './car-fact';
 import type { EntryNames } from './entry-in-words';
 import { taskRefOf } from './task-ref-of';
 
@@ -14,6 +22,20 @@ const TYRE_PLACES: Record<TyrePlace, string> = {
   spare2: 'second spare',
   service: 'left in the service area',
   scrapped: 'given up',
+};
+
+const CHECKED: Record<GateCheck, string> = {
+  onStands: 'on stands, the stands on boards',
+  wheelsChocked: 'wheels that stay down chocked',
+  engineOff: 'engine off',
+  extinguisherOut: 'fire extinguisher out and within reach',
+  systemPinned: "the car's own extinguisher system pinned",
+};
+
+const CHANGED: Record<GateChange, string> = {
+  refuelled: 'the car was refuelled',
+  engineStarted: 'the engine was started',
+  carDown: 'the car came down',
 };
 
 const ASKED_BY: Record<SettingAsker, string> = {
@@ -36,6 +58,10 @@ export function factInWords(fact: CarFact, names: Names): string {
       return `new parts for '${names.card(fact.cardId)}'${inBrackets(fact.position)}${because(fact.words)}`;
     case 'prepared':
       return fact.cardIds.length === 1 ? '1 job done' : `${fact.cardIds.length} jobs done`;
+    case 'gateChecked':
+      return gateInWords(fact.checks);
+    case 'gateOpened':
+      return `that ${gateChangeInWords(fact.because)}, so the checks before work are due again`;
     case 'madeGood': {
       const ref = taskRefOf(fact.of);
       const repair = `'${names.task(ref)}' (temporary repair at ${names.service(ref.serviceId)})`;
@@ -77,6 +103,25 @@ export function factPlaceInWords(at: FactPlace, names: Pick<Names, 'service' | '
 function placeOfFactInWords(at: FactPlace, fact: CarFact, names: Names): string {
   const beforeStart = fact.kind === 'prepared' && at.kind === 'road' && at.afterStageId === null;
   return beforeStart ? 'before the start' : factPlaceInWords(at, names);
+}
+
+/** "engine off" · "on stands, the stands on boards". */
+export function gateCheckInWords(check: GateCheck): string {
+  return CHECKED[check];
+}
+
+/** "the car was refuelled" · "the car came down". */
+export function gateChangeInWords(change: GateChange): string {
+  return CHANGED[change];
+}
+
+function gateInWords(checks: readonly GateCheck[]): string {
+  const list = (so: boolean) =>
+    GATE_CHECKS.filter((check) => checks.includes(check) === so)
+      .map(gateCheckInWords)
+      .join('; ');
+  const not = list(false);
+  return `before work: ${list(true)}${not === '' ? '' : `. Not so: ${not}`}`;
 }
 
 function tyreInWords(tyre: Extract<CarFact, { kind: 'tyre' }>): string {

@@ -49,6 +49,9 @@ export { hotMillibarOf, type Warming } from './hot-pressure';
 export { settingsOf, type CarSetting, type SettingChange } from './settings-of';
 export { isOnCar, tyresOf, type TyreMeasure, type TyreQuestion, type TyreUse } from './tyres-of';
 
+// For the checks before work
+export { type Gate, gateOf } from './gate-of';
+
 // For lateness
 export { finishesOf, timesOf } from './times-of';
 
@@ -65,6 +68,13 @@ export { upgradeAction, type Upgrade } from './upgrade-action';
 // Words for people
 export { concernInWords } from './concern-in-words';
 export { entryInWords, type EntryNames } from './entry-in-words';
-export { askerInWords, factInWords, factPlaceInWords, tyrePlaceInWords } from './fact-in-words';
+export {
+  askerInWords,
+  factInWords,
+  factPlaceInWords,
+  gateChangeInWords,
+  gateCheckInWords,
+  tyrePlaceInWords,
+} from './fact-in-words';
 export { flagInWords } from './flag-in-words';
 export { refusalInWords } from './refusal-in-words';

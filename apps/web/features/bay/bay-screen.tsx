@@ -24,7 +24,7 @@ import styles from './bay.module.css';
 import { BayDialog, type OpenDialog } from './bay-dialog';
 import { BayDock } from './bay-dock';
 import { bayTaskOfCard, bayTaskOfSnag } from './bay-task';
-import { CarSafeCaution } from './car-safe-caution';
+import { CarGate } from './car-gate';
 import { RepairSheet } from './repair-sheet';
 import { StageSheet } from './stage-sheet';
 import { TaskList } from './task-list';
@@ -77,7 +77,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       {times.recordedOut ? <WayHome work={work} visit={visit} by={by} /> : null}
       <BulletinNotice teamId={work.teamId} eventId={work.eventId} />
       <WhoSheet work={work} by={by} onChoose={setBy} />
-      <CarSafeCaution />
+      <CarGate work={work} visit={visit} by={by} />
       <div className={styles.raise}>
         <Button wide look="main" onClick={() => setDialog({ kind: 'snag' })}>
           Raise a snag

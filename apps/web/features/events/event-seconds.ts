@@ -21,3 +21,11 @@ export function eventClockAhead(source: EventClockSource, receivedAt: number): n
 export function eventSeconds(source: EventClockSource, receivedAt: number, now: number): number {
   return Math.floor((now + eventClockAhead(source, receivedAt)) / MILLIS_IN_SECOND);
 }
+
+/** A moment of the log, in milliseconds of the server's clock, on the event's official clock. */
+export function secondsOf(
+  millis: number,
+  { clockOffsetSeconds }: Pick<EventReplica, 'clockOffsetSeconds'>,
+): number {
+  return Math.floor(millis / MILLIS_IN_SECOND) + clockOffsetSeconds;
+}

@@ -1,6 +1,7 @@
 import type { EventReplica } from '@halfshaft/contract';
 import { formatClock, formatDay } from '@halfshaft/itinerary';
 import { flagInWords, type LogEntry, type TaskRef, type WorkState } from '@halfshaft/worklog';
+import { secondsOf } from '../events/event-seconds';
 import { sentenceOf } from '../work/entry-sentence';
 import { carNameOf, entryNamesOf } from '../work/names';
 import { readingsInWords } from '../work/reading-in-words';
@@ -9,7 +10,6 @@ import { carOfEntry } from './car-of-entry';
 
 /** A phone's clock may be this far off before anyone need know. */
 const TOLD_FROM_MILLIS = 60_000;
-const MILLIS_IN_SECOND = 1000;
 
 /** One entry of the log as the screen shows it. */
 export interface LogLine {
@@ -68,8 +68,4 @@ function deviceRemark({ serverTime, deviceTime }: LogEntry, replica: EventReplic
   const day = formatDay(at, timeZone);
   const sameDay = day === formatDay(secondsOf(serverTime, replica), timeZone);
   return [`the phone's clock said ${sameDay ? '' : `${day}, `}${formatClock(at, timeZone)}`];
-}
-
-function secondsOf(millis: number, { clockOffsetSeconds }: EventReplica): number {
-  return Math.floor(millis / MILLIS_IN_SECOND) + clockOffsetSeconds;
 }

@@ -17,6 +17,7 @@ import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
 import { WorkTrouble } from '../work/work-trouble';
 import { focusNext } from './focus-next';
+import { RecordGate } from './record-gate';
 import { RecordRow } from './record-row';
 import { type PlacedRow, recordRows } from './record-rows';
 import { EMPTY_ROW, type RowDraft, sheetDraft } from './row-draft';
@@ -83,6 +84,7 @@ export function RecordScreen({ work, visit }: { work: LoadedWork; visit: Visit }
         facts={['rows in the order of the paper', 'Enter goes on', 'kept on this device until recorded']}
         actions={<LinkButton href={sheetAddress(ids)}>The sheet, and who was there</LinkButton>}
       />
+      <RecordGate work={work} visit={visit} />
       <form
         onKeyDown={onEnter}
         onSubmit={(event) => {
