@@ -40,7 +40,7 @@ export async function openBench(): Promise<Bench> {
   const live = await openLiveLog(urls.appUrl);
   const clock = { now: () => Date.now() };
   const parts = { store, auth: signIn.auth, live, clock, pages: { kind: 'none' as const } };
-  const app = await buildApp({ ...parts, logLevel: 'silent' });
+  const app = await buildApp({ ...parts, photoLimits: { eventBytes: 0, teamBytes: 0 }, logLevel: 'silent' });
   const apiUrl = await app.listen({ host: '127.0.0.1', port: 0 });
 
   const email = `${randomUUID()}@bench.example`;

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { type ActionBody, type ActionKind, type TaskRef, taskIdOf } from '@halfshaft/worklog';
 import { makeAction, taskRef } from '../support/event';
+import { photoOf } from '../support/photo';
 import { type Variant, variant } from './fixture';
 import { pushAs, type World } from './world';
 
@@ -71,6 +72,7 @@ export function pushFixtures(): Variant[] {
     pushFixture('recordFact of a new part', recordFitted),
     pushFixture('recordFact of a lasting repair', recordMadeGood),
     pushFixture('recordFact of preparation at home', recordPrepared),
+    pushFixture('recordFact of a photo', (world) => photoOf(snagTask(world)).body),
     pushFixture('takeTask from a phone of several people', BODIES.takeTask, ({ owner }) => ({
       enteredBy: owner.personId,
     })),

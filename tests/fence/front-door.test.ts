@@ -1,13 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import { appRouter } from '@halfshaft/api/router';
+import type { TaskRef } from '@halfshaft/worklog';
 import pg from 'pg';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { taskRef } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { bringPicture, fetchPicture, photoOf } from '../support/photo';
 import type { Variant } from './fixture';
 import { FIXTURES } from './fixtures';
 import { inputsOf } from './inputs-of';
 import { changedPlaces, readState, type TableState } from './table-state';
-import { foundWorld, type World } from './world';
+import { foundWorld, pushAs, type World } from './world';
 
 const PROCEDURES = appRouter._def.procedures as unknown as Record<string, { _def: { type: string } }>;
 const isMutation = ({ path }: Variant) => PROCEDURES[path]?._def.type === 'mutation';
@@ -147,6 +150,80 @@ describe('the live stream', () => {
       expect(await watch(team, event, { cookie })).toEqual(never);
     }
     expect((await watch(world.teamId, world.eventId, {})).status).toBe(401);
+  });
+});
+
+describe('the pictures of photos', () => {
+  const task = ({ entryId, cardId }: World) => taskRef(entryId, cardId);
+
+  it('are brought and shown with a session of the team alone', async () => {
+    const { url } = house;
+    const { teamId } = world;
+    const { photoId, body } = photoOf(task(world));
+    await pushAs(world.owner, world, body);
+    before = await readState(owner);
+    const own = { url, teamId, photoId, cookie };
+    expect((await bringPicture({ ...own, cookie: '' })).status).toBe(401);
+    const stranger = (await house.signUp('Stranger')).cookie;
+    expect((await bringPicture({ ...own, cookie: stranger })).status).toBe(404);
+    expect((await bringPicture({ ...own, origin: 'https://another.example' })).status).toBe(403);
+    expect((await fetchPicture(url, teamId, photoId, cookie)).status).toBe(404);
+    await expectUnchanged();
+    expect((await bringPicture(own)).status).toBe(200);
+    const shown = await fetchPicture(url, teamId, photoId, cookie);
+    expect(shown.status).toBe(200);
+    expect(Object.fromEntries(shown.headers)).toMatchObject({
+      'content-type': 'image/jpeg',
+      'content-disposition': 'inline; filename="photo.jpg"',
+      'content-security-policy': "default-src 'none'; sandbox",
+      'x-content-type-options': 'nosniff',
+      'cache-control': 'private, max-age=31536000, immutable',
+    });
+    expect((await fetchPicture(url, teamId, photoId)).status).toBe(401);
+    expect((await fetchPicture(url, teamId, photoId, stranger)).status).toBe(404);
+  });
+
+  it("tell of another's what they tell of none", async () => {
+    const { photoId, body } = photoOf(task(others));
+    await pushAs(others.owner, others, body);
+    before = await readState(owner);
+    const pairs = [
+      [others.teamId, photoId],
+      [world.teamId, photoId],
+      [others.teamId, randomUUID()],
+      [randomUUID(), randomUUID()],
+    ] as const;
+    const brought = [];
+    const shown = [];
+    for (const [teamId, id] of pairs) {
+      brought.push(await bringPicture({ url: house.url, teamId, photoId: id, cookie }));
+      const answer = await fetchPicture(house.url, teamId, id, cookie);
+      shown.push({ status: answer.status, body: await answer.json() });
+    }
+    expect(new Set(shown.map((each) => JSON.stringify(each))).size).toBe(1);
+    expect(new Set(brought.map((each) => JSON.stringify(each))).size).toBe(1);
+    expect([brought[0]?.status, shown[0]?.status]).toEqual([404, 404]);
+    await expectUnchanged();
+  });
+
+  it('are hidden from a helper of another event', async () => {
+    const { helper, teamId, other } = world;
+    const account = await house.signUp('Helper');
+    await owner.query('UPDATE membership SET user_id = $1 WHERE user_id = $2', [
+      account.userId,
+      helper.userId,
+    ]);
+    const snag: TaskRef = {
+      entryId: other.entryId,
+      serviceId: 'A',
+      source: { kind: 'snag', snagId: other.snagId },
+    };
+    const { photoId, body } = photoOf(snag);
+    await pushAs(world.owner, { teamId, eventId: other.eventId }, body);
+    const own = { url: house.url, teamId, photoId };
+    expect((await bringPicture({ ...own, cookie: account.cookie })).status).toBe(404);
+    expect((await bringPicture({ ...own, cookie })).status).toBe(200);
+    expect((await fetchPicture(house.url, teamId, photoId, account.cookie)).status).toBe(404);
   });
 });
 

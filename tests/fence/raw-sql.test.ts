@@ -237,7 +237,7 @@ describe('settings', () => {
         db.invite,
       ];
       const log = [db.logHead, db.action, db.logEntry, db.task, db.snag];
-      const rest = [db.stageRun, db.controlTime, db.carFact, db.appliedAction];
+      const rest = [db.stageRun, db.controlTime, db.carFact, db.appliedAction, db.photo];
       for (const model of [...models, ...log, ...rest] as { findMany(): Promise<{ teamId: string }[]> }[]) {
         expect(new Set((await model.findMany()).map((row) => row.teamId))).toEqual(new Set([teamId]));
       }

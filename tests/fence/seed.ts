@@ -38,6 +38,13 @@ export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
      WHERE e.team_id = $2 AND e.id = $3`,
     [emptyEventId, teamId, eventId],
   );
+  const file = Buffer.from('picture');
+  await owner.query(`INSERT INTO photo VALUES ($1, $2, $3, 14, $4, $4, now())`, [
+    teamId,
+    randomUUID(),
+    eventId,
+    file,
+  ]);
   const spareKeys = { emptyEventId, refusedActionId: refused.actionId, idleCarId };
   return { ...world, spareKeys, silent: await foundSilentOrganiser(house) };
 }

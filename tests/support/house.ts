@@ -41,7 +41,10 @@ export interface HouseOptions {
   /** The same address again, for a server that comes back; left away, any free one. */
   port?: number;
   poolSize?: number;
+  photoLimits?: { eventBytes: number; teamBytes: number };
 }
+
+const ROOMY = { eventBytes: 50_000_000, teamBytes: 50_000_000 };
 
 /** The whole service in this process, listening on a free port, on a database of its own. */
 export async function openHouse(options: HouseOptions = {}): Promise<House> {
@@ -56,7 +59,9 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
   });
   const live = await openLiveLog(database.appUrl);
   const pages = options.pages ?? { kind: 'none' as const };
-  const app = await buildApp({ store, auth: signIn.auth, live, clock, pages, logLevel: 'silent' });
+  const photoLimits = options.photoLimits ?? ROOMY;
+  const parts = { store, auth: signIn.auth, live, clock, pages, photoLimits };
+  const app = await buildApp({ ...parts, logLevel: 'silent' });
   const url = await app.listen({ host: '127.0.0.1', port: options.port ?? 0 });
   return {
     database,

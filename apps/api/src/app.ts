@@ -7,8 +7,10 @@ import Fastify, { type FastifyError, type FastifyInstance, type FastifyServerFac
 import type { Auth } from './auth';
 import { addAuthRoute, findAccount } from './auth-route';
 import type { Clock } from './clock';
+import type { PhotoLimits } from './features/photo/service';
 import type { LiveLog } from './features/work/live';
 import { addLiveRoute } from './live-route';
+import { addPhotoRoute } from './photo-route';
 import { type AppRouter, appRouter } from './root';
 import { type PageSource, servePages } from './serve-pages';
 
@@ -19,6 +21,7 @@ export interface AppParts {
   clock: Clock;
   pages: PageSource;
   logLevel: string;
+  photoLimits: PhotoLimits;
   tls?: TlsParts;
 }
 
@@ -53,6 +56,8 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
   addAuthRoute(app, parts.auth);
   const accountOf = (request: Parameters<typeof findAccount>[1]) => findAccount(parts.auth, request);
   addLiveRoute(app, { store: parts.store, live: parts.live, findAccount: accountOf });
+  const { store, clock, photoLimits: limits } = parts;
+  await addPhotoRoute(app, { store, clock, limits, findAccount: accountOf });
   await app.register(fastifyTRPCPlugin, {
     prefix: '/trpc',
     trpcOptions: {

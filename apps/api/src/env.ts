@@ -14,6 +14,9 @@ const schema = z.object({
   PUBLIC_URL: z.url(),
   HOST: z.string().default('0.0.0.0'),
   PORT: z.coerce.number().int().min(0).max(65_535).default(4600),
+  /** How much the photos of one event may take up, and of one team: about four to a megabyte. */
+  PHOTO_EVENT_MEGABYTES: z.coerce.number().int().min(1).max(100_000).default(200),
+  PHOTO_TEAM_MEGABYTES: z.coerce.number().int().min(1).max(1_000_000).default(2000),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('warn'),
   /** Where the web build lies, from this file. */
   WEB_FOLDER: z.string().default('../../web/out'),

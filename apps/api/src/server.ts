@@ -8,6 +8,8 @@ import { moveMemberships } from './features/people/service';
 import { openLiveLog } from './features/work/live';
 import type { PageSource } from './serve-pages';
 
+const BYTES_IN_MEGABYTE = 1_000_000;
+
 export interface RunningApp {
   url: string;
   close(): Promise<void>;
@@ -44,6 +46,10 @@ export async function startServer(env: Env, options: ServerOptions): Promise<Run
     clock: options.clock ?? systemClock,
     pages: options.pages,
     logLevel: env.LOG_LEVEL,
+    photoLimits: {
+      eventBytes: env.PHOTO_EVENT_MEGABYTES * BYTES_IN_MEGABYTE,
+      teamBytes: env.PHOTO_TEAM_MEGABYTES * BYTES_IN_MEGABYTE,
+    },
     ...(options.tls && { tls: options.tls }),
   });
   options.addRoutes?.(app);

@@ -44,11 +44,14 @@ export const createCaller = t.createCallerFactory;
 /** For anyone, signed in or not. */
 export const publicProcedure = t.procedure.use(coded).use(mended);
 
+/** For whoever has no session, or one that expired. */
+export function signInNeeded(): AppError {
+  return new AppError('signInNeeded', 'Your sign-in has run out. Sign in again; what you typed is kept.');
+}
+
 /** For a signed-in account. Belonging to a team or organiser is proved by `withTeam` and `asOrganiser`, not here. */
 export const accountProcedure = publicProcedure.use(({ ctx, next }) => {
-  if (!ctx.account) {
-    throw new AppError('signInNeeded', 'Your sign-in has run out. Sign in again; what you typed is kept.');
-  }
+  if (!ctx.account) throw signInNeeded();
   return next({ ctx: { ...ctx, account: ctx.account } });
 });
 

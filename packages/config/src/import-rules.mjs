@@ -66,6 +66,7 @@ const WEB_BASE = {
     '@trpc/tanstack-react-query',
     '@tanstack/react-query',
     '@tanstack/react-query-persist-client',
+    '@noble/hashes',
     'idb',
     'react-hook-form',
     '@hookform/**',

@@ -9,6 +9,7 @@ export * from './invite';
 export * from './organiser';
 export * from './outcome';
 export * from './people';
+export * from './photo';
 export * from './start-list';
 export * from './team';
 export * from './words';

@@ -11,6 +11,7 @@ import {
 } from '@halfshaft/worklog';
 import { z } from 'zod';
 import { actionId, cardId, entryId, eventId, factId, personId, snagId, teamId } from './ids';
+import { photoFile } from './photo';
 import { optionalText, shortText, wholeNumber } from './words';
 
 /** What one request may carry; a phone with more to send sends again. */
@@ -138,6 +139,7 @@ export const carFact = z.discriminatedUnion('kind', [
   }),
   z.object({ kind: z.literal('gateOpened'), because: z.enum(GATE_CHANGES, 'Choose what has changed.') }),
   z.object({ kind: z.literal('madeGood'), of: taskId, words }),
+  z.object({ kind: z.literal('photo'), of: taskId, words, ...photoFile }),
   z.object({
     kind: z.literal('tyre'),
     tyreId: shortText('The id of the tyre', 64),

@@ -50,6 +50,17 @@ export type CarFact =
   | { kind: 'gateOpened'; because: GateChange }
   /** The lasting repair of what a task had left as a temporary one. */
   | { kind: 'madeGood'; of: TaskId; words: string }
+  /** A photo of a piece of work, or of a snag by its repair. The id of the fact is the photo's. */
+  | {
+      kind: 'photo';
+      of: TaskId;
+      /** What is to be seen, such as the finding; may be empty. */
+      words: string;
+      /** Of the file as the phone made it: whoever brings it later, it is this one or none. */
+      bytes: number;
+      /** Of the same file, in hexadecimal letters. */
+      sha256: string;
+    }
   /**
    * One tyre as it is from here on. Values not measured this time are null and say nothing of the ones before.
    * Tread in tenths of a millimetre, pressures in millibar above the air's, all whole.

@@ -67,6 +67,8 @@ export function factInWords(fact: CarFact, names: Names): string {
       const repair = `'${names.task(ref)}' (temporary repair at ${names.service(ref.serviceId)})`;
       return `that ${repair} is made good${because(fact.words)}`;
     }
+    case 'photo':
+      return `a photo of '${names.task(taskRefOf(fact.of))}'${because(fact.words)}`;
     case 'tyre':
       return tyreInWords(fact);
     case 'setting': {

@@ -44,6 +44,9 @@ export { runsOf } from './runs-of';
 export { repairsOf, type TemporaryRepair } from './repairs-of';
 export { triggerFactsOf } from './trigger-facts-of';
 
+// Photos
+export { type Photo, photoIn, photosOf, photosOfCar } from './photos-of';
+
 // For tyres and settings
 export { hotMillibarOf, type Warming } from './hot-pressure';
 export { settingsOf, type CarSetting, type SettingChange } from './settings-of';

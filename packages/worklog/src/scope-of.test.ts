@@ -41,10 +41,15 @@ describe('scopeOf', () => {
     expect(scopeOf(actionOf(FACT, MIA, 'a1'))).toEqual({ ...none, factIds: ['landed'] });
   });
 
-  it('names with a lasting repair the snag it was of', () => {
-    const fact = { kind: 'madeGood', of: taskIdOf(LEAK), words: '' } as const;
-    const action = actionOf({ ...FACT, args: { ...FACT.args, fact } }, MIA, 'a1');
-    expect(scopeOf(action)).toEqual({ ...none, factIds: ['landed'], snagIds: ['leak'] });
+  it('names with a lasting repair or a photo the snag it was of', () => {
+    const of = { of: taskIdOf(LEAK), words: '' };
+    for (const fact of [
+      { kind: 'madeGood', ...of } as const,
+      { kind: 'photo', ...of, bytes: 9, sha256: '' } as const,
+    ]) {
+      const action = actionOf({ ...FACT, args: { ...FACT.args, fact } }, MIA, 'a1');
+      expect(scopeOf(action)).toEqual({ ...none, factIds: ['landed'], snagIds: ['leak'] });
+    }
   });
 
   it('names for an undo first the action, then with its record all it touched', () => {

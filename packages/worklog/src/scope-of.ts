@@ -65,9 +65,9 @@ function scopeOfTasks(ids: readonly TaskId[]): Scope {
   return { ...NOTHING, taskIds, snagIds: unique(taskIds.flatMap(snagIdsOf)) };
 }
 
-/** A lasting repair may be of a snag's: whether that snag is known is for the caller to look at. */
+/** A lasting repair or a photo may be of a snag's: whether that snag is known is for the caller to look at. */
 function snagIdsBehind(fact: CarFact): SnagId[] {
-  return fact.kind === 'madeGood' ? snagIdsOf(fact.of) : [];
+  return 'of' in fact ? snagIdsOf(fact.of) : [];
 }
 
 function snagIdsOf(id: TaskId): SnagId[] {

@@ -119,6 +119,10 @@ const recordFact = (fact: object, more: object = {}) =>
 const incident = { kind: 'incident', code: 'hardLanding', place: null, words: '' };
 const fitted = (cardId: string) => ({ kind: 'fitted', cardId, position: null, words: '' });
 const madeGood = (of: string) => ({ kind: 'madeGood', of, words: '' });
+const photo = (of: string, file: object = {}) => ({
+  ...{ kind: 'photo', of, words: '', bytes: 400_000, sha256: 'a'.repeat(64) },
+  ...file,
+});
 
 describe('a fact of the car', () => {
   const codeOf = (action: ReturnType<typeof shaped>, slice: WorkState = emptyState) =>
@@ -140,6 +144,8 @@ describe('a fact of the car', () => {
     expect(codeOf(recordFact(fitted(CARD)))).toBeNull();
     expect(codeOf(recordFact(madeGood(`${ENTRY}~A~card~${CARD}`)))).toBeNull();
     expect(codeOf(recordFact(madeGood(`${ENTRY}~A~snag~${SNAG}`)), withSnag)).toBeNull();
+    expect(codeOf(recordFact(photo(`${ENTRY}~A~card~${CARD}`)))).toBeNull();
+    expect(codeOf(recordFact(photo(`${ENTRY}~A~snag~${SNAG}`)), withSnag)).toBeNull();
   });
 
   it('is refused by name when it is not', () => {
@@ -149,6 +155,8 @@ describe('a fact of the car', () => {
     expect(codeOf(recordFact(madeGood(`${ENTRY}~A~card~${OTHER}`)))).toBe('unknownTask');
     expect(codeOf(recordFact(madeGood(`${OTHER}~A~card~${CARD}`)))).toBe('unknownTask');
     expect(codeOf(recordFact(madeGood(`${ENTRY}~A~snag~${SNAG}`)))).toBe('unknownTask');
+    expect(codeOf(recordFact(photo(`${OTHER}~A~card~${CARD}`)))).toBe('unknownTask');
+    expect(codeOf(recordFact(photo(`${ENTRY}~A~snag~${SNAG}`)))).toBe('unknownTask');
   });
 
   it('has a bound on every text and number', () => {
@@ -164,6 +172,9 @@ describe('a fact of the car', () => {
       { ...incident, code: 'flewAway' },
       madeGood('not a job'),
       madeGood(`${ENTRY}~A~card~nuts`),
+      photo(`${ENTRY}~A~card~${CARD}`, { bytes: 1_000_001 }),
+      photo(`${ENTRY}~A~card~${CARD}`, { bytes: 0 }),
+      photo(`${ENTRY}~A~card~${CARD}`, { sha256: 'A'.repeat(64) }),
     ];
     for (const fact of wrong) {
       const args = { factId: SNAG, entryId: ENTRY, at: { kind: 'road', afterStageId: null }, fact };

@@ -78,7 +78,7 @@ function entryReopening(action: Action): string[] {
 /** The task an action is about, and the one a fact speaks of. */
 function tasksIn(action: Action): TaskRef[] {
   if ('task' in action.args) return [action.args.task];
-  if (action.kind !== 'recordFact' || action.args.fact.kind !== 'madeGood') return [];
+  if (action.kind !== 'recordFact' || !('of' in action.args.fact)) return [];
   return [taskRefOf(action.args.fact.of)];
 }
 
@@ -158,7 +158,7 @@ function refusalOfFact(facts: Facts, slice: WorkState, args: ArgsOf<'recordFact'
   if (cardsOf(fact).some((cardId) => facts.cards.get(cardId)?.carId !== carId)) {
     return refused('unknownTask', GONE);
   }
-  if (fact.kind !== 'madeGood') return null;
+  if (!('of' in fact)) return null;
   const task = taskRefOf(fact.of);
   const isOurs = task.entryId === args.entryId && isKnownTask(facts, slice, task);
   return isOurs ? null : refused('unknownTask', GONE);
