@@ -1,11 +1,11 @@
 import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
 import type { LogEntry } from '@halfshaft/worklog';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { bayOf, openPhone, PAGES, raiseSnag, snagWords } from './phone';
+import { bayOf, crash, openPhone, PAGES, raiseSnag, snagWords } from './phone';
 
 /** What a browser says of requests that reach nobody; how many there are is chance. */
 const tolerated = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|Failed to load resource/];
@@ -51,15 +51,6 @@ function countKeptReplicas(): Promise<number> {
 
 async function raiseSnags(page: Page, words: readonly string[]) {
   for (const each of words) await raiseSnag(page, each);
-}
-
-/** As when a phone's memory runs out: no farewell, nothing is written that was not written already. */
-async function crash(context: BrowserContext, page: Page) {
-  const crashed = page.waitForEvent('crash');
-  const session = await context.newCDPSession(page);
-  void session.send('Page.crash').catch(() => undefined);
-  await crashed;
-  await page.close();
 }
 
 async function snagsInLog(team: TeamAtEvent): Promise<LogEntry[]> {

@@ -49,6 +49,15 @@ export async function takeOver(context: BrowserContext, house: House, cookie: st
   );
 }
 
+/** As when a phone's memory runs out: no farewell, nothing is written that was not written already. */
+export async function crash(context: BrowserContext, page: Page): Promise<void> {
+  const crashed = page.waitForEvent('crash');
+  const session = await context.newCDPSession(page);
+  void session.send('Page.crash').catch(() => undefined);
+  await crashed;
+  await page.close();
+}
+
 /** Nothing that is done reaches the server, while everything else does. */
 export async function holdBack(page: Page): Promise<() => Promise<void>> {
   const address = '**/trpc/work.push**';

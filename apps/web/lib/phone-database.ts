@@ -12,6 +12,12 @@ export interface PhoneSchema extends DBSchema {
   outbox: { key: string; value: { place: string }; indexes: { byPlace: string } };
   /** What people must still be told, by id. */
   notices: { key: string; value: { place: string }; indexes: { byPlace: string } };
+  /** Pictures the server does not have yet, by the id of their photo. */
+  photos: {
+    key: string;
+    value: { place: string; ownerName: string };
+    indexes: { byWhose: [place: string, ownerName: string] };
+  };
   /** Small things by name: the device's id and number, whose turn it is to send, how far people were told. */
   marks: { key: string; value: unknown };
 }
@@ -20,7 +26,7 @@ export type PhoneDatabase = IDBPDatabase<PhoneSchema>;
 
 const NAME = 'halfshaft';
 const COPIES = ['replicas', 'entries', 'answers'] as const;
-const VERSION = 2;
+const VERSION = 3;
 
 let opened: Promise<PhoneDatabase | null> | null = null;
 
@@ -44,6 +50,7 @@ async function tryToOpen(): Promise<PhoneDatabase | null> {
           database.createObjectStore('notices').createIndex('byPlace', 'place');
           database.createObjectStore('marks');
         }
+        if (before < 3) database.createObjectStore('photos').createIndex('byWhose', ['place', 'ownerName']);
       },
       // A newer page in another tab wants to change the stores: let it, this one asks anew when it needs to.
       blocking: (_current, _blocked, event) => {

@@ -8,7 +8,8 @@ import { Notice } from '@/components/notice';
 import { KEPT_FORMS } from '@/lib/keep-typed';
 import { signOut, useSession } from '@/lib/session';
 import { removeStoredBelow } from '@/lib/storage';
-import { deviceBox } from '../work/hold-store';
+import { useDevicePhotos } from '../photos/use-device-photos';
+import { deviceBox, devicePhotos } from '../work/hold-store';
 import { useDeviceOutbox } from '../work/use-device-outbox';
 import { UnsentHere } from './unsent-here';
 
@@ -17,6 +18,8 @@ export function SignOutButton() {
   const router = useRouter();
   const session = useSession();
   const waiting = useDeviceOutbox() ?? [];
+  const photos = useDevicePhotos();
+  const unsent = waiting.length + photos.length;
   const [asked, setAsked] = useState(false);
   const [busy, setBusy] = useState(false);
   const [throwsAway, setThrowsAway] = useState(false);
@@ -29,7 +32,7 @@ export function SignOutButton() {
       setBusy(false);
       return setProblem(answer.sentence);
     }
-    if (throwsAway) await deviceBox.clear();
+    if (throwsAway) await Promise.all([deviceBox.clear(), devicePhotos.clear()]);
     removeStoredBelow(KEPT_FORMS);
     router.replace('/');
   }
@@ -48,7 +51,7 @@ export function SignOutButton() {
         closeWords="Stay signed in"
         actions={
           <Button look="main" busy={busy} busyWords="Signing out …" onClick={leave}>
-            {wordsFor(waiting.length, throwsAway)}
+            {wordsFor(unsent, throwsAway)}
           </Button>
         }
       >
@@ -57,9 +60,10 @@ export function SignOutButton() {
             <p>{problem}</p>
           </Notice>
         )}
-        {waiting.length === 0 ? null : (
+        {unsent === 0 ? null : (
           <UnsentHere
             waiting={waiting}
+            photos={photos}
             isHelper={isHelper}
             throwsAway={throwsAway}
             onChoose={setThrowsAway}

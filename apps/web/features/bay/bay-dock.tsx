@@ -1,5 +1,6 @@
 'use client';
 
+import { PhotoTrouble } from '../photos/photo-trouble';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
 import { WorkTrouble } from '../work/work-trouble';
@@ -12,6 +13,7 @@ export function BayDock({ work }: { work: LoadedWork }) {
     <div className={styles.dock}>
       <WorkTrouble work={work} />
       <WorkNotices work={work} />
+      <PhotoTrouble work={work} />
       <UndoLast work={work} />
     </div>
   );

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import { Notice } from '@/components/notice';
+import { recordPhoto } from '../photos/record-photo';
 import { newId } from '../work/new-id';
 import { findingInWords, snagOfFinding } from '../work/task-in-words';
 import type { BayDialogProps } from './bay-dialog';
@@ -31,11 +32,15 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
   const read = readReadings(slots, draft.typed);
   const wrong = Object.keys(read.problems).length > 0;
 
-  function addFinding(finding: Finding, raiseSnag: boolean) {
+  function addFinding(finding: Finding, raiseSnag: boolean, files: readonly Uint8Array<ArrayBuffer>[]) {
     setDraft({ ...draft, findings: [...draft.findings, finding] });
     setStep('sheet');
+    const found = findingInWords(finding, looks);
+    // At once, while the finding waits for the card to be closed: a photo is a fact whatever becomes of that.
+    for (const file of files)
+      void recordPhoto(work, by, { task: task.ref, words: found.slice(0, 300), file });
     if (!raiseSnag) return;
-    const words = snagOfFinding(findingInWords(finding, looks), title);
+    const words = snagOfFinding(found, title);
     const { entryId } = visit.entry;
     const snag = { snagId: newId(), entryId, serviceId: visit.service.id, place, words, urgent: false };
     work.act('raiseSnag', snag, by);

@@ -1,8 +1,10 @@
 import type { Finding, FindingGrade } from '@halfshaft/worklog';
+import { useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { TextField } from '@/components/text-field';
 import { z } from '@/lib/zod';
+import { DraftPhotos } from '../photos/draft-photos';
 import { GRADE_WORDS } from '../work/task-in-words';
 import { useDraft } from './use-draft';
 
@@ -25,19 +27,20 @@ export interface FindingFormProps {
   draftKey: string;
   looks: readonly { id: string; words: string }[];
   positions: readonly string[];
-  onAdd: (finding: Finding, raiseSnag: boolean) => void;
+  onAdd: (finding: Finding, raiseSnag: boolean, photos: readonly Uint8Array<ArrayBuffer>[]) => void;
 }
 
 /** Exceptions only: which look, where, how bad, a few words. Only how bad must be said. */
 export function FindingForm({ draftKey, looks, positions, onAdd }: FindingFormProps) {
   const [draft, setDraft, clearDraft] = useDraft(draftKey, findingDraft, EMPTY);
+  const [files, setFiles] = useState<readonly Uint8Array<ArrayBuffer>[]>([]);
   const { grade } = draft;
 
   function add() {
     if (grade === null) return;
     const { lookId, position, words, snag } = draft;
     clearDraft();
-    onAdd({ lookId: lookId || null, position: position || null, grade, words: words.trim() }, snag);
+    onAdd({ lookId: lookId || null, position: position || null, grade, words: words.trim() }, snag, files);
   }
 
   return (
@@ -75,6 +78,7 @@ export function FindingForm({ draftKey, looks, positions, onAdd }: FindingFormPr
         value={draft.words}
         onChange={(event) => setDraft({ ...draft, words: event.target.value })}
       />
+      <DraftPhotos of="what was found" files={files} onChange={setFiles} />
       <ChoiceGroup
         label="And then?"
         pick="many"

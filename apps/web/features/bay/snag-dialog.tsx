@@ -6,6 +6,8 @@ import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
 import { CarPlan } from '../car-plan/car-plan';
+import { DraftPhotos } from '../photos/draft-photos';
+import { recordPhoto } from '../photos/record-photo';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
 import { useDraft } from './use-draft';
@@ -19,16 +21,17 @@ export function SnagDialog({ work, visit, by, onClose }: BayDialogProps) {
   const { entryId } = visit.entry;
   const [draft, setDraft, clearDraft] = useDraft(`snag.${entryId}`, snagDraft, EMPTY);
   const [asked, setAsked] = useState(false);
+  const [files, setFiles] = useState<readonly Uint8Array<ArrayBuffer>[]>([]);
   const words = draft.words.trim();
 
   function finish() {
     if (words === '') return setAsked(true);
     const { place, urgent } = { ...draft, place: draft.place ?? 'wholeCar' };
-    work.act(
-      'raiseSnag',
-      { snagId: newId(), entryId, serviceId: visit.service.id, place, words, urgent },
-      by,
-    );
+    const snagId = newId();
+    const serviceId = visit.service.id;
+    work.act('raiseSnag', { snagId, entryId, serviceId, place, words, urgent }, by);
+    const task = { entryId, serviceId, source: { kind: 'snag' as const, snagId } };
+    for (const file of files) void recordPhoto(work, by, { task, words: '', file });
     clearDraft();
     onClose();
   }
@@ -52,6 +55,7 @@ export function SnagDialog({ work, visit, by, onClose }: BayDialogProps) {
         error={asked && words === '' ? 'Say in a few words what is wrong.' : undefined}
         onChange={(event) => setDraft({ ...draft, words: event.target.value })}
       />
+      <DraftPhotos of="the snag" files={files} onChange={setFiles} />
       <CarPlan label="Where?" chosen={draft.place} onChoose={(place) => setDraft({ ...draft, place })} />
       <ChoiceGroup
         label="How soon?"

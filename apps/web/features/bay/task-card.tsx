@@ -1,6 +1,8 @@
-import type { CardId, PersonId } from '@halfshaft/worklog';
+import { type CardId, type PersonId, photosOf } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
+import { PhotoStrip } from '../photos/photo-strip';
+import { TaskPhotoButton } from '../photos/task-photo-button';
 import { StateMark } from '../task/state-mark';
 import { doerOf } from '../work/decide-locally';
 import { nameOf } from '../work/names';
@@ -62,6 +64,7 @@ export function TaskCard(props: TaskCardProps) {
         <p key={index}>Found: {findingInWords(finding, looks)}.</p>
       ))}
       {measured ? <p>Measured: {measured}.</p> : null}
+      <PhotoStrip work={work} photos={photosOf(work.state, task.ref)} />
       {task.state !== 'done' && isBegun(task.id) ? (
         <p className={styles.begun}>You began to fill this in. It is kept until you press Done.</p>
       ) : null}
@@ -71,7 +74,7 @@ export function TaskCard(props: TaskCardProps) {
 }
 
 function TaskButtons({ bayTask, work, by, newParts, onOpen }: TaskCardProps) {
-  const { task, readings } = bayTask;
+  const { task, title, readings } = bayTask;
   const me = work.replica.me.personId;
   const { mayManage } = doerOf(work.replica, by);
   const ref = { task: task.ref };
@@ -111,6 +114,7 @@ function TaskButtons({ bayTask, work, by, newParts, onOpen }: TaskCardProps) {
           {offerWords(offer, mine)}
         </Button>
       ))}
+      <TaskPhotoButton work={work} by={by} task={task.ref} title={title} />
       {canMeasure ? (
         <Button look="quiet" onClick={() => onOpen({ kind: 'close', taskId: task.id, step: 'sheet' })}>
           Readings

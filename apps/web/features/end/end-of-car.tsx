@@ -1,10 +1,12 @@
 import type { EntryReplica } from '@halfshaft/contract';
 import { type WorkshopAccess, workshopList } from '@halfshaft/lifing';
+import { photosOfCar } from '@halfshaft/worklog';
 import { useMemo } from 'react';
 import { Sheet } from '@/components/sheet';
 import { TextArea } from '@/components/text-area';
 import { z } from '@/lib/zod';
 import { useDraft } from '../bay/use-draft';
+import { PhotoStrip } from '../photos/photo-strip';
 import { clockBeside } from '../service/time-in-words';
 import { carNameOf, nameOf, serviceNameOf } from '../work/names';
 import { placeInWords } from '../work/place-in-words';
@@ -20,6 +22,7 @@ export function EndOfCar({ work, entry }: { work: LoadedWork; entry: EntryReplic
   const { replica, state, entries } = work;
   const end = useMemo(() => endOfEvent(state, entries, entry), [state, entries, entry]);
   const items = workshopItems(end);
+  const photos = photosOfCar(state, entry.entryId);
   const name = `${carNameOf(replica, entry.entryId)}: `;
   const whenOf = ({ at, by, serviceId }: FoundItem) => {
     const seconds = Math.floor(at / MILLIS) + replica.clockOffsetSeconds;
@@ -34,6 +37,11 @@ export function EndOfCar({ work, entry }: { work: LoadedWork; entry: EntryReplic
           lines={end.found.map((item) => `${item.title}. ${item.words} (${whenOf(item)})`)}
         />
       </Sheet>
+      {photos.length > 0 ? (
+        <Sheet title={`${name}photos`}>
+          <PhotoStrip work={work} photos={photos} />
+        </Sheet>
+      ) : null}
       <Sheet title={`${name}temporary repairs`}>
         <p>Each stands until the workshop has made it good.</p>
         <ItemList

@@ -1,9 +1,11 @@
 import { Sheet } from '@/components/sheet';
+import { PhotoStrip } from '../photos/photo-strip';
+import type { LoadedWork } from '../work/work-page';
 import styles from './log.module.css';
 import type { LogLine } from './log-line';
 
 /** The lines, a sheet for each day. */
-export function LogDays({ lines }: { lines: readonly LogLine[] }) {
+export function LogDays({ lines, work }: { lines: readonly LogLine[]; work: LoadedWork }) {
   const days = [...new Set(lines.map((line) => line.day))];
   return days.map((day) => (
     <Sheet key={day} title={day}>
@@ -20,6 +22,7 @@ export function LogDays({ lines }: { lines: readonly LogLine[] }) {
                     {words}
                   </p>
                 ))}
+                {line.photo ? <PhotoStrip work={work} photos={[line.photo]} /> : null}
                 {line.remarks.map((remark) => (
                   <p key={remark} className={styles.remark}>
                     {remark}

@@ -28,6 +28,7 @@ describe('logLineOf', () => {
       found: [],
       remarks: ['entered by Mia', 'Mia had it at the time'],
       car: 'Car 14',
+      photo: null,
       isWaiting: false,
     });
   });

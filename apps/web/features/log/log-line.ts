@@ -1,6 +1,13 @@
 import type { EventReplica } from '@halfshaft/contract';
 import { formatClock, formatDay } from '@halfshaft/itinerary';
-import { flagInWords, type LogEntry, type TaskRef, type WorkState } from '@halfshaft/worklog';
+import {
+  flagInWords,
+  type LogEntry,
+  type Photo,
+  photoIn,
+  type TaskRef,
+  type WorkState,
+} from '@halfshaft/worklog';
 import { secondsOf } from '../events/event-seconds';
 import { sentenceOf } from '../work/entry-sentence';
 import { carNameOf, entryNamesOf } from '../work/names';
@@ -23,6 +30,7 @@ export interface LogLine {
   /** Who typed it, what stood against it, what the phone's clock said. */
   remarks: string[];
   car: string | null;
+  photo: Photo | null;
   isWaiting: boolean;
 }
 
@@ -44,6 +52,7 @@ export function logLineOf(entry: LogEntry, replica: EventReplica, state: WorkSta
       ...deviceRemark(entry, replica),
     ],
     car: car === null ? null : carNameOf(replica, car),
+    photo: photoIn(state, entry),
     isWaiting: entry.serverTime === null,
   };
 }

@@ -6,6 +6,7 @@ import { EmptyState } from '@/components/empty-state';
 import { PageHeader } from '@/components/page-header';
 import { SelectField } from '@/components/select-field';
 import { Stack } from '@/components/stack';
+import { PhotoTrouble } from '../photos/photo-trouble';
 import { carNameOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
@@ -31,6 +32,7 @@ export function LogScreen({ work }: { work: LoadedWork }) {
     <>
       <WorkTrouble work={work} />
       <WorkNotices work={work} />
+      <PhotoTrouble work={work} />
       <PageHeader above={replica.name} title="Log" facts={[countInWords(entries.length)]} />
       {entries.length === 0 ? (
         <EmptyState title="Nothing has been done yet">
@@ -59,7 +61,7 @@ export function LogScreen({ work }: { work: LoadedWork }) {
               options={replica.people.map(({ personId, name }) => ({ value: personId, label: name }))}
             />
           </Stack>
-          {lines.length === 0 ? <p>No entry for this choice.</p> : <LogDays lines={lines} />}
+          {lines.length === 0 ? <p>No entry for this choice.</p> : <LogDays lines={lines} work={work} />}
           {shown.length > most ? (
             <div>
               <Button onClick={() => setMost(most + PAGE)}>Show {PAGE} more</Button>

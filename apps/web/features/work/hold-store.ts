@@ -1,4 +1,8 @@
 import { subscribeSession } from '@/lib/session-change';
+import { browserPhotos } from '../photos/browser-photos';
+import { PhotoQueue } from '../photos/photo-queue';
+import { sendPicture } from '../photos/send-picture';
+import { standingOf } from '../photos/standing-of';
 import { browserBox } from './browser-box';
 import { browserShelf } from './browser-shelf';
 import { turnByLease } from './lease';
@@ -11,6 +15,7 @@ import { WorkStore } from './work-store';
 
 interface Held {
   store: WorkStore;
+  photos: PhotoQueue;
   users: number;
   /** Null until it runs. */
   forgetBrowser: (() => void) | null;
@@ -24,9 +29,15 @@ let isFollowingSession = false;
 const LINGER_MILLIS = 30_000;
 
 export const deviceBox = browserBox();
+export const devicePhotos = browserPhotos();
 
 export function findStore(teamId: string, eventId: string): WorkStore {
   return holdOf(teamId, eventId).store;
+}
+
+/** The pictures of the event that are on this phone. */
+export function findPhotos(teamId: string, eventId: string): PhotoQueue {
+  return holdOf(teamId, eventId).photos;
 }
 
 /** Starts the store for one more screen; the returned function lets go of it. */
@@ -36,9 +47,11 @@ export function holdStore(teamId: string, eventId: string): () => void {
   hold.users += 1;
   if (!hold.forgetBrowser) {
     hold.store.start();
-    hold.forgetBrowser = followBrowser(hold.store, teamId, eventId);
+    hold.photos.start();
+    hold.forgetBrowser = followBrowser(hold, teamId, eventId);
   } else if (hold.store.getSnapshot().problem) {
     hold.store.retry();
+    hold.photos.resume();
   }
   return () => {
     setTimeout(() => letGo(placeOf(teamId, eventId), hold), LINGER_MILLIS);
@@ -59,7 +72,14 @@ function holdOf(teamId: string, eventId: string): Held {
     newId: () => newId(),
     later: (run: () => void) => void setTimeout(run, 0),
   };
-  const fresh: Held = { store: new WorkStore(around, place), users: 0, forgetBrowser: null };
+  const store = new WorkStore(around, place);
+  const photos = new PhotoQueue({
+    box: devicePhotos,
+    place,
+    send: (photoId, file) => sendPicture(teamId, photoId, file),
+    standingOf: (photo) => standingOf(store.getSnapshot(), photo),
+  });
+  const fresh: Held = { store, photos, users: 0, forgetBrowser: null };
   held.set(place, fresh);
   return fresh;
 }
@@ -87,6 +107,7 @@ function stopUnused(name: string, hold: Held): void {
 
 function drop(name: string, hold: Held): void {
   hold.store.stop();
+  hold.photos.stop();
   hold.forgetBrowser?.();
   held.delete(name);
 }
@@ -101,9 +122,13 @@ function followSession(): void {
 }
 
 /** What the page and the browser tell: a form that changed the event, a network, another tab's writing, a screen looked at again. */
-function followBrowser(store: WorkStore, teamId: string, eventId: string): () => void {
+function followBrowser({ store, photos }: Held, teamId: string, eventId: string): () => void {
   const forgetChanges = hearEventChange(teamId, eventId, () => store.eventChanged());
-  const onOnline = () => store.retry();
+  const forgetLog = store.subscribe(() => photos.kick());
+  const onOnline = () => {
+    store.retry();
+    photos.resume();
+  };
   // Only an app before this one still writes there; what it leaves is brought over.
   const onStorage = (event: StorageEvent) => {
     if (event.key?.includes('.work.')) store.readStorage();
@@ -116,6 +141,7 @@ function followBrowser(store: WorkStore, teamId: string, eventId: string): () =>
   document.addEventListener('visibilitychange', onVisible);
   return () => {
     forgetChanges();
+    forgetLog();
     window.removeEventListener('online', onOnline);
     window.removeEventListener('storage', onStorage);
     document.removeEventListener('visibilitychange', onVisible);

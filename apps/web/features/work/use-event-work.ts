@@ -1,7 +1,8 @@
 import type { EventReplica } from '@halfshaft/contract';
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import { sessionEpoch, subscribeSession } from '@/lib/session-change';
-import { findStore, holdStore } from './hold-store';
+import type { PhotoQueue } from '../photos/photo-queue';
+import { findPhotos, findStore, holdStore } from './hold-store';
 import { NOTHING_YET, type WorkSnapshot } from './work-snapshot';
 import type { WorkStore } from './work-store';
 
@@ -9,6 +10,8 @@ export interface EventWork extends WorkSnapshot {
   act: WorkStore['act'];
   dismiss: WorkStore['dismiss'];
   retry: WorkStore['retry'];
+  /** The pictures on this phone; `usePhotos` tells of their changes. */
+  photos: PhotoQueue;
   /** This browser as the log knows it. */
   deviceId: string;
 }
@@ -27,6 +30,7 @@ export type OpenedWork = EventWork & { replica: EventReplica };
 export function useEventWork(teamId: string, eventId: string): EventWork {
   const epoch = useSyncExternalStore(subscribeSession, sessionEpoch, () => 0);
   const store = findStore(teamId, eventId);
+  const photos = findPhotos(teamId, eventId);
   const snapshot = useSyncExternalStore(store.subscribe, store.getSnapshot, () => NOTHING_YET);
   // biome-ignore lint/correctness/useExhaustiveDependencies: with another person signed in, the store is another one
   useEffect(() => holdStore(teamId, eventId), [teamId, eventId, epoch]);
@@ -36,8 +40,9 @@ export function useEventWork(teamId: string, eventId: string): EventWork {
       act: store.act,
       dismiss: store.dismiss,
       retry: store.retry,
+      photos,
       deviceId: store.deviceId,
     }),
-    [snapshot, store],
+    [snapshot, store, photos],
   );
 }

@@ -11,6 +11,16 @@ export function entriesOf(name: string, count: number): string {
 }
 
 /**
+ * The same of photos.
+ *
+ * @example
+ * photosOfPerson('Mia', 2) // '2 photos of Mia'
+ */
+export function photosOfPerson(name: string, count: number): string {
+  return `${count === 1 ? '1 photo' : `${count} photos`} of ${name}`;
+}
+
+/**
  * What is told to whoever holds the phone while another's entries wait on it.
  *
  * @example
@@ -21,7 +31,9 @@ export function waitsForSignIn({ name, count }: { name: string; count: number })
 }
 
 /** Of a whole phone: each person once, in the order of their first entry. */
-export function countByName(waiting: readonly WaitingAction[]): { name: string; count: number }[] {
+export function countByName(
+  waiting: readonly Pick<WaitingAction, 'ownerName'>[],
+): { name: string; count: number }[] {
   const counts = new Map<string, number>();
   for (const { ownerName } of waiting) counts.set(ownerName, (counts.get(ownerName) ?? 0) + 1);
   return [...counts].map(([name, count]) => ({ name, count }));
