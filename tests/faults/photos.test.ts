@@ -175,7 +175,7 @@ it('tells whose room is full, loses nothing, and takes it once there is room', a
     const answer = await bring(second, file, 'image/jpeg', full);
     await full.close();
     expect(answer).toMatchObject({ status: 413, body: { code: 'tooMuch' } });
-    expect(answer.body.message).toContain(`photos of ${whose} take up all`);
+    expect(answer.body.message).toContain(`those of ${whose} take up all`);
   }
   expect(await isShown(second)).toBe(false);
   const roomy = await openHouse({ database, photoLimits: { eventBytes: room + one, teamBytes: room + one } });

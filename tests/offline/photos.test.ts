@@ -140,7 +140,7 @@ it('says of a picture that cannot be read that it cannot, and of one with no roo
   await page.getByLabel(`Photo of Snag: ${WORDS}`).setInputFiles(broken);
   await page.getByText('This phone cannot read that picture.', { exact: false }).waitFor();
   await takePhoto(page, `Snag: ${WORDS}`);
-  await page.getByText('The photos of this event take up all', { exact: false }).waitFor();
+  await page.getByText('those of this event take up all', { exact: false }).waitFor();
   await photosIn(page).getByText('Not taken').waitFor();
   await expectAccessible(page, 'photo-no-room');
   await screenshot(page, 'photo-no-room');

@@ -87,7 +87,8 @@ async function keepWithinLimits(
 }
 
 function full(what: string, limit: number): AppError {
-  const sentence = `The photos of ${what} take up all ${Math.floor(limit / 1_000_000)} MB there are. It stays on this phone: ask whoever runs the server for more room, then send it again.`;
+  const megabytes = Math.floor(limit / 1_000_000);
+  const sentence = `There is no room for this photo: those of ${what} take up all ${megabytes} MB. It stays on this phone; ask whoever runs the server for more room, then send it again.`;
   return new AppError('tooMuch', sentence);
 }
 
