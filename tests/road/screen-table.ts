@@ -109,6 +109,11 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
     '/event/tyres/': [full(at(service), /Tyres and settings/), gone()],
     '/service/': [full(at(service), /Service B/), gone()],
     '/bay/': [full(at(service), /Front corners/), gone()],
+    '/board/': [
+      full(at({ team: ids.team, event: ids.event }), /official time/),
+      empty(at(emptyEvent), /No car entered yet/),
+      gone(),
+    ],
     '/log/': [
       full(at({ team: ids.team, event: ids.event }), /Joss Tarn/),
       empty(at(emptyEvent), /nothing|empty|yet/i),

@@ -28,6 +28,8 @@ export interface AppFrameProps {
   /** Below the top bar, over the whole width: the offline bar. */
   status?: ReactNode;
   footer?: ReactNode;
+  /** Uses the whole width, for a screen on a wall. */
+  wide?: boolean;
   children: ReactNode;
 }
 
@@ -42,10 +44,11 @@ export function AppFrame(props: AppFrameProps) {
     aside,
     status,
     footer,
+    wide = false,
     children,
   } = props;
   return (
-    <div className={classNames(styles.frame, links.length > 0 && styles.withLinks)}>
+    <div className={classNames(styles.frame, links.length > 0 && styles.withLinks, wide && styles.wide)}>
       <header className={styles.bar}>
         <div className={styles.inside}>
           <Link className={styles.home} href={homeHref}>

@@ -33,6 +33,8 @@ interface Visit {
 export const serviceAddress = ({ team, event, car, at }: Visit) =>
   address('service', { team, event, car, at });
 export const bayAddress = ({ team, event, car, at }: Visit) => address('bay', { team, event, car, at });
+/** For a big screen: every car of the team at its service. */
+export const boardAddress = (team: string, event: string) => address('board', { team, event });
 /** The sheet by person of one service, to be printed. */
 export const sheetAddress = ({ team, event, car, at }: Visit) =>
   address('event/sheet', { team, event, car, at });

@@ -9,6 +9,7 @@ import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
+import { Stack } from '@/components/stack';
 import { api } from '@/lib/api';
 import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { PlannedSheet } from '../conditions/planned-sheet';
@@ -18,7 +19,7 @@ import { ListedPlaces } from '../start-list/listed-places';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { useEventWork } from '../work/use-event-work';
 import { WorkNotices } from '../work/work-notices';
-import { carsAddress, endAddress, itineraryAddress } from './addresses';
+import { boardAddress, carsAddress, endAddress, itineraryAddress } from './addresses';
 import { ClockSheet } from './clock-sheet';
 import { EnterCar } from './enter-car';
 import { EntrySheet } from './entry-sheet';
@@ -97,9 +98,10 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
         <EntrySheet key={entry.entryId} {...{ teamId, work, entry, now, mayManage }} />
       ))}
       {entries.length === 0 ? null : (
-        <div>
+        <Stack gap="small" across>
+          <LinkButton href={boardAddress(teamId, event.eventId)}>Board for a big screen</LinkButton>
           <LinkButton href={endAddress(teamId, event.eventId)}>After the event: what is left</LinkButton>
-        </div>
+        </Stack>
       )}
       <PlannedSheet {...{ teamId, event, mayManage }} />
       <PenaltySheet {...{ teamId, event, mayManage }} />

@@ -13,6 +13,7 @@ export interface PageFrameProps {
   /** What is known of the connection and of entries that wait. */
   connection?: OfflineBarProps;
   homeHref?: string;
+  wide?: boolean;
   children: ReactNode;
 }
 

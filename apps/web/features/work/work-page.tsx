@@ -27,11 +27,13 @@ export interface LoadedWork extends OpenedWork {
 }
 
 export interface WorkPageProps {
+  /** Uses the whole width, for a screen on a wall. */
+  wide?: boolean;
   children: (work: LoadedWork) => ReactNode;
 }
 
 /** The frame around every screen that shows the log's work: fetching, trouble, connection, links. */
-export function WorkPage({ children }: WorkPageProps) {
+export function WorkPage({ wide = false, children }: WorkPageProps) {
   const teamId = useQueryId('team');
   const eventId = useQueryId('event');
   if (teamId === null || eventId === null) {
@@ -42,20 +44,25 @@ export function WorkPage({ children }: WorkPageProps) {
     );
   }
   return (
-    <WorkFrame teamId={teamId} eventId={eventId}>
+    <WorkFrame teamId={teamId} eventId={eventId} wide={wide}>
       {children}
     </WorkFrame>
   );
 }
 
-function WorkFrame({ teamId, eventId, children }: WorkPageProps & { teamId: string; eventId: string }) {
+function WorkFrame({
+  teamId,
+  eventId,
+  wide,
+  children,
+}: Required<WorkPageProps> & { teamId: string; eventId: string }) {
   const work = useEventWork(teamId, eventId);
   const { replica } = work;
   const now = useEventClock(replica ?? undefined, work.receivedAt);
   const { where, links } = useSurroundings(teamId, eventId, work, now);
   const ready = replica !== null && work.status !== 'loading' && work.status !== 'failed';
   return (
-    <PageFrame where={where} links={links} connection={connectionOf(work)}>
+    <PageFrame where={where} links={links} connection={connectionOf(work)} wide={wide}>
       {ready ? (
         <Stack gap="large">{children({ ...work, teamId, eventId, replica, now })}</Stack>
       ) : work.problem ? (
