@@ -48,7 +48,8 @@ function BoardScreen({ work }: { work: LoadedWork }) {
             ))}
       </div>
       <p className={styles.note}>
-        “Begin by”: wheels on less the minutes of that job alone. It does not know who has several jobs.
+        “Begin by”: wheels on (for wheel nuts and walk-round: out) less the minutes of that job alone. It does
+        not know who has several jobs.
       </p>
     </div>
   );
