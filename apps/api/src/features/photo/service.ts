@@ -58,7 +58,8 @@ export async function takePicture(store: Store, claim: PhotoClaim, file: Uint8Ar
     throw new AppError(tooMany ? 'tooMuch' : 'badInput', tooMany ? TOO_MANY_PIXELS : NO_PICTURE);
   }
   const { full, small } = drawn;
-  const row = { photoId: claim.photoId, full, small, bytes: full.length + small.length };
+  const { photoId } = claim;
+  const row = { photoId, eventId: known.eventId, full, small, bytes: full.length + small.length };
   await inTeam(store, claim, (tx) => keepWithinLimits(tx, row, tools));
 }
 
@@ -72,18 +73,13 @@ function isFileOf({ bytes, sha256 }: KnownPhoto, file: Uint8Array): boolean {
   return file.length === bytes && createHash('sha256').update(file).digest('hex') === sha256;
 }
 
-async function keepWithinLimits(
-  tx: MemberTx,
-  row: Omit<PictureRow, 'eventId'>,
-  { limits, now }: PhotoTools,
-): Promise<void> {
-  const { eventId } = await findWanted(tx, row.photoId);
-  const stored = await lockStoredBytes(tx, eventId);
+async function keepWithinLimits(tx: MemberTx, row: PictureRow, { limits, now }: PhotoTools): Promise<void> {
+  const stored = await lockStoredBytes(tx, row.eventId);
   // Once more behind the lock: the same picture may have come twice at once.
   if ((await findWanted(tx, row.photoId)).isStored) return;
   if (stored.ofEvent + row.bytes > limits.eventBytes) throw full('this event', limits.eventBytes);
   if (stored.ofTeam + row.bytes > limits.teamBytes) throw full('your team', limits.teamBytes);
-  await insertPicture(tx, { ...row, eventId }, now());
+  await insertPicture(tx, row, now());
 }
 
 function full(what: string, limit: number): AppError {
