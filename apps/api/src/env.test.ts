@@ -15,6 +15,8 @@ describe('readEnv', () => {
       DATABASE_POOL_SIZE: 10,
       HOST: '0.0.0.0',
       PORT: 4600,
+      PHOTO_EVENT_MEGABYTES: 200,
+      PHOTO_TEAM_MEGABYTES: 2000,
       LOG_LEVEL: 'warn',
       WEB_FOLDER: '../../web/out',
     });
