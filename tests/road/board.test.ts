@@ -75,7 +75,7 @@ it('follows a claim made on another phone, fits a wall without scrolling, and go
     const jobs = page.getByRole('region', { name: `Car ${number}` }).getByText(/begin by|signature|Snag/);
     expect(await jobs.count(), `car ${number}`).toBeGreaterThanOrEqual(12);
   }
-  await page.getByText('more open', { exact: false }).waitFor();
+  await page.getByRole('region', { name: 'Car 21' }).getByText('more open').waitFor();
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   await expectAccessible(page, 'board-wall');
   await screenshot(page, 'board-wall');
