@@ -33,6 +33,9 @@ interface Visit {
 export const serviceAddress = ({ team, event, car, at }: Visit) =>
   address('service', { team, event, car, at });
 export const bayAddress = ({ team, event, car, at }: Visit) => address('bay', { team, event, car, at });
+/** For the crew between two services; `at` is the one they drive to. */
+export const roadAddress = ({ team, event, car, at }: Visit) =>
+  address('event/road', { team, event, car, at });
 /** The sheet by person of one service, to be printed. */
 export const sheetAddress = ({ team, event, car, at }: Visit) =>
   address('event/sheet', { team, event, car, at });
