@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible } from '../browser/chromium';
 import { foundTeamAtEvent, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { openPhone, PAGES, readLog } from './phone';
+import { openPhone, PAGES, readLog, untilKept } from './phone';
 
 let house: House;
 beforeAll(async () => {
@@ -17,6 +17,7 @@ async function driveOff(team: TeamAtEvent) {
   const query = new URLSearchParams({ team: team.teamId, event: team.eventId, car: team.entryId, at: 'A' });
   await page.goto(`/event/road/?${query}`);
   await page.getByRole('heading', { name: 'Debrief' }).waitFor();
+  await untilKept(page);
   await context.setOffline(true);
   return { context, page };
 }
@@ -64,8 +65,8 @@ it('keeps a debrief as it is typed and makes of a line only what is tapped, once
 
   await box.fill(LINES.join('\n'));
   await offer(`Look at “Wheel nuts: torque”: ${LINES[0]}`).click();
-  await offer(`It happened: soft pedal: ${LINES[1]}`).click();
-  await page.getByText('Taken down: It happened: soft pedal.').waitFor();
+  await offer(`It happened: soft brake pedal: ${LINES[1]}`).click();
+  await page.getByText('Taken down: It happened: soft brake pedal.').waitFor();
   await offer(`Snag, whole car: ${LINES[2]}`).click();
   await expectAccessible(page, 'road-debrief');
 
@@ -75,7 +76,7 @@ it('keeps a debrief as it is typed and makes of a line only what is tapped, once
   await page.reload();
   expect(await box.inputValue()).toBe(LINES.join('\n'));
   await page.getByText('Taken down: Look at “Wheel nuts: torque”.').waitFor();
-  await expect.poll(() => countOffers(page, `It happened: soft pedal: ${LINES[1]}`)).toBe(0);
+  await expect.poll(() => countOffers(page, `It happened: soft brake pedal: ${LINES[1]}`)).toBe(0);
 
   await context.setOffline(false);
   await expect.poll(async () => (await bodiesInLog(team)).length, { timeout: 60_000 }).toBe(4);

@@ -5,7 +5,7 @@ import { foundTeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
 
 const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PALETTES = ['Paper', 'Graphite', 'Low sun', 'Night'];
+const PALETTES = ['Paper', 'Graphite', 'Sun', 'Night'];
 const SIZES = [
   { width: 360, height: 740 },
   { width: 1440, height: 900 },
@@ -33,7 +33,7 @@ it('shows event, bay and the crew’s page in four palettes, chosen in one tap a
       await expect.poll(() => choice.isChecked()).toBe(true);
       for (const size of SIZES) {
         await page.setViewportSize(size);
-        const name = `palette-${route.replace('/', '-')}-${size.width}-${palette.replace(' ', '-')}`;
+        const name = `palette-${route.replace('/', '-')}-${size.width}-${palette}`;
         await expectAccessible(page, name.toLowerCase());
       }
     }

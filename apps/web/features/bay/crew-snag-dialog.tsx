@@ -2,10 +2,10 @@ import { carPlace } from '@halfshaft/contract';
 import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
-import { Stack } from '@/components/stack';
 import { TextField } from '@/components/text-field';
 import { CarPlan } from '../car-plan/car-plan';
 import { newId } from '../work/new-id';
+import styles from './bay.module.css';
 import type { BayDialogProps } from './bay-dialog';
 import { useDraft } from './use-draft';
 
@@ -13,7 +13,7 @@ const crewSnag = z.object({ place: carPlace.nullable(), words: z.string() });
 const EMPTY = { place: null, words: '' };
 const HOW_BAD = [
   { words: 'Can wait', gravity: { urgent: false } },
-  { words: 'At the next service', gravity: { urgent: true } },
+  { words: 'Next service', gravity: { urgent: true } },
   { words: 'Stop for this', gravity: { urgent: true, stop: true as const } },
 ];
 
@@ -32,27 +32,18 @@ export function CrewSnagDialog({ work, visit, by, onClose }: BayDialogProps) {
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
-      title="Something is wrong"
-      closeWords="Not yet"
-      actions={
-        <fieldset>
-          <legend>How bad? This writes it down.</legend>
-          <Stack gap="small" across>
-            {HOW_BAD.map(({ words, gravity }) => (
-              <Button key={words} onClick={() => raise(gravity)}>
-                {words}
-              </Button>
-            ))}
-          </Stack>
-        </fieldset>
-      }
-    >
+    <Dialog open onClose={onClose} title="Something is wrong" closeWords="Not yet">
       <CarPlan label="Where?" chosen={draft.place} onChoose={(place) => setDraft({ ...draft, place })} />
+      <fieldset className={styles.levels}>
+        <legend>How bad? This writes it down.</legend>
+        {HOW_BAD.map(({ words, gravity }) => (
+          <Button key={words} onClick={() => raise(gravity)}>
+            {words}
+          </Button>
+        ))}
+      </fieldset>
       <TextField
-        label="In a few words"
+        label="In a few words, before you say how bad"
         optional
         maxLength={300}
         value={draft.words}

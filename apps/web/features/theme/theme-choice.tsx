@@ -7,7 +7,7 @@ const CHOICES: readonly { value: Choice; label: string }[] = [
   { value: 'phone', label: 'Follow the phone' },
   { value: 'paper', label: 'Paper' },
   { value: 'graphite', label: 'Graphite' },
-  { value: 'sun', label: 'Low sun' },
+  { value: 'sun', label: 'Sun' },
   { value: 'night', label: 'Night' },
 ];
 
