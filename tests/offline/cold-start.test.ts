@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { bayOf, crash, openPhone, PAGES, raiseSnag, snagWords } from './phone';
+import { bayOf, countKeptReplicas, crash, openPhone, PAGES, raiseSnag, snagWords, untilKept } from './phone';
 
 /** What a browser says of requests that reach nobody; how many there are is chance. */
 const tolerated = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|Failed to load resource/];
@@ -32,21 +32,7 @@ async function visit(page: Page, address: string) {
   await page.getByRole('heading', { level: 1 }).waitFor();
   await page.goto(address);
   await page.getByRole('button', { name: 'Snag' }).waitFor();
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-  await expect.poll(() => page.evaluate(countKeptReplicas)).toBeGreaterThan(0);
-}
-
-/** Runs in the page. */
-function countKeptReplicas(): Promise<number> {
-  return new Promise((done, fail) => {
-    const asked = indexedDB.open('halfshaft');
-    asked.onerror = () => fail(asked.error);
-    asked.onsuccess = () => {
-      const counted = asked.result.transaction('replicas').objectStore('replicas').count();
-      counted.onsuccess = () => done(counted.result);
-    };
-  });
+  await untilKept(page);
 }
 
 async function raiseSnags(page: Page, words: readonly string[]) {

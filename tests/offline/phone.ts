@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import type { LogEntry } from '@halfshaft/worklog';
 import type { BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { openPage, type PageOptions } from '../browser/chromium';
 import type { TeamAtEvent } from '../support/event';
 import type { House } from '../support/house';
@@ -28,6 +29,25 @@ export function bayOf(team: TeamAtEvent): string {
 export async function openBay(page: Page, team: TeamAtEvent): Promise<void> {
   await page.goto(bayOf(team));
   await page.getByRole('button', { name: 'Raise a snag' }).waitFor();
+}
+
+/** The pages and the event are on the phone, so that they open without a network. */
+export async function untilKept(page: Page): Promise<void> {
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await expect.poll(() => page.evaluate(countKeptReplicas)).toBeGreaterThan(0);
+}
+
+/** Runs in the page. */
+export function countKeptReplicas(): Promise<number> {
+  return new Promise((done, fail) => {
+    const asked = indexedDB.open('halfshaft');
+    asked.onerror = () => fail(asked.error);
+    asked.onsuccess = () => {
+      const counted = asked.result.transaction('replicas').objectStore('replicas').count();
+      counted.onsuccess = () => done(counted.result);
+    };
+  });
 }
 
 export async function raiseSnag(page: Page, words: string): Promise<void> {

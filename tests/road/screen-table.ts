@@ -107,6 +107,11 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       gone(),
     ],
     '/event/tyres/': [full(at(service), /Tyres and settings/), gone()],
+    '/event/road/': [
+      full(at(service), /What does the crew say/),
+      empty(at(emptyEvent), /No car and service to show/),
+      gone(),
+    ],
     '/service/': [full(at(service), /Service B/), gone()],
     '/bay/': [full(at(service), /Front corners/), gone()],
     '/board/': [

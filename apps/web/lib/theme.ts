@@ -2,7 +2,8 @@ import { useCallback, useSyncExternalStore } from 'react';
 import { readStored, removeStored, writeStored } from './storage';
 
 /** `phone` follows the phone's own setting. */
-export type ThemeChoice = 'phone' | 'paper' | 'night';
+export type ThemeChoice = 'phone' | (typeof PALETTES)[number];
+const PALETTES = ['paper', 'graphite', 'sun', 'night'] as const;
 
 /** `public/theme.js` reads the same key before the first paint. */
 const KEY = 'theme';
@@ -10,7 +11,7 @@ const CHANGED = 'halfshaft-theme';
 
 function readChoice(): ThemeChoice {
   const stored = readStored(KEY);
-  return stored === 'paper' || stored === 'night' ? stored : 'phone';
+  return PALETTES.find((palette) => palette === stored) ?? 'phone';
 }
 
 function onChange(callback: () => void): () => void {

@@ -2,7 +2,7 @@
 // the pages allow no inline scripts but the framework's.
 try {
   const choice = JSON.parse(localStorage.getItem('halfshaft.theme'));
-  if (choice === 'paper' || choice === 'night') document.documentElement.dataset.theme = choice;
+  if (['paper', 'graphite', 'sun', 'night'].includes(choice)) document.documentElement.dataset.theme = choice;
 } catch {
   // No storage: the page follows the phone.
 }

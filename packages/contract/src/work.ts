@@ -185,6 +185,7 @@ export const actionArgs = {
     place: shortText('The place', 40),
     words: shortText('The words', 300),
     urgent: z.boolean(),
+    stop: z.literal(true).optional(),
   }),
   confirmStage: z.object({ entryId, stageId, driven: z.boolean(), conditions }),
   recordTime: z.object({

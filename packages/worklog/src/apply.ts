@@ -89,6 +89,7 @@ function raisedAgain(first: Snag, again: Snag): Snag {
     ...first,
     words: known ? first.words : `${first.words}\n${again.words}`,
     urgent: first.urgent || again.urgent,
+    ...((first.stop ?? again.stop) ? { stop: true as const } : {}),
     changedSeq: again.changedSeq,
     changedBy: again.changedBy,
   };

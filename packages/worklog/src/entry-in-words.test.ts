@@ -101,6 +101,7 @@ describe('entryInWords', () => {
       wordsOf(
         [SNAG],
         [{ ...SNAG, args: { ...SNAG.args, urgent: true } }, KAI],
+        [{ ...SNAG, args: { ...SNAG.args, urgent: true, stop: true } }],
         [STAGE],
         [{ ...STAGE, args: { ...STAGE.args, driven: false } }],
         [close(LEAK), MIA, signed],
@@ -109,6 +110,7 @@ describe('entryInWords', () => {
     ).toEqual([
       'Mia raised a snag (RR): oil on the hub',
       'Kai raised an urgent snag (RR): oil on the hub; Mia had already raised it',
+      'Mia raised a snag to stop for (RR): oil on the hub',
       'Mia confirmed SS3: driven',
       'Mia confirmed SS3: not driven',
       "Mia closed 'oil on the hub' at Service B",

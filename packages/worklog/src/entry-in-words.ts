@@ -53,7 +53,8 @@ function deedInWords({ by, body }: LogEntry, names: EntryNames): string {
   switch (body.kind) {
     case 'snagRaised': {
       const urgent = body.urgent ? 'an urgent snag' : 'a snag';
-      return `raised ${urgent} (${body.place}): ${body.words}`;
+      const snag = body.stop ? 'a snag to stop for' : urgent;
+      return `raised ${snag} (${body.place}): ${body.words}`;
     }
     case 'stageConfirmed':
       return `confirmed ${names.stage(body.stageId)}: ${body.driven ? 'driven' : 'not driven'}`;

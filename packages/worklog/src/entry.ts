@@ -43,6 +43,7 @@ export type EntryBody =
       place: string;
       words: string;
       urgent: boolean;
+      stop?: true | undefined;
     }
   | { kind: 'stageConfirmed'; entryId: EntryId; stageId: StageId; driven: boolean; conditions: Conditions }
   | {

@@ -40,6 +40,9 @@ export { lastDoneOf, type DoneSoFar } from './last-done-of';
 export { readingsOf } from './readings-of';
 export { runsOf } from './runs-of';
 
+// For what the crew says
+export { type DebriefOffer, debriefLines, offersOfLine } from './debrief/offers-of-line';
+
 // For triggers
 export { repairsOf, type TemporaryRepair } from './repairs-of';
 export { triggerFactsOf } from './trigger-facts-of';

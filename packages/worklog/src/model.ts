@@ -74,6 +74,8 @@ export type ActionBody =
         place: string;
         words: string;
         urgent: boolean;
+        /** The crew would not drive on before it is looked at: worse than urgent, which such a snag is too. */
+        stop?: true | undefined;
       };
     }
   | {
@@ -190,6 +192,7 @@ export interface Snag {
   place: string;
   words: string;
   urgent: boolean;
+  stop?: true | undefined;
   raisedBy: PersonId;
   withdrawn: boolean;
   /** The seq of the entry that last changed the snag or a task of its repair. */

@@ -8,6 +8,7 @@ import { nameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import { type BayTask, bayTaskOfCard, bayTaskOfSnag } from './bay-task';
 import { CloseDialog, type CloseStep } from './close-dialog';
+import { CrewSnagDialog } from './crew-snag-dialog';
 import { FittedDialog } from './fitted-dialog';
 import { HappenedDialog } from './happened-dialog';
 import { LeaveDialog } from './leave-dialog';
@@ -21,6 +22,7 @@ export type OpenDialog =
   | { kind: 'close'; taskId: TaskId; step: CloseStep }
   | { kind: 'leave' | 'reopen'; taskId: TaskId }
   | { kind: 'snag' }
+  | { kind: 'crewSnag' }
   | { kind: 'happened' }
   | { kind: 'fitted'; cardId: CardId | null }
   | { kind: 'stage'; stageId: StageId };
@@ -34,6 +36,7 @@ export interface BayDialogProps {
 
 export function BayDialog({ dialog, ...props }: BayDialogProps & { dialog: OpenDialog }) {
   if (dialog.kind === 'snag') return <SnagDialog {...props} />;
+  if (dialog.kind === 'crewSnag') return <CrewSnagDialog {...props} />;
   if (dialog.kind === 'happened') return <HappenedDialog {...props} />;
   if (dialog.kind === 'fitted') {
     return <FittedDialog {...props} cardId={dialog.cardId} stages={stagesBack(props)} />;

@@ -10,6 +10,7 @@ import type { Task } from '@halfshaft/worklog';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { cardTitle } from '../cards/card-title';
 import type { LastRead } from '../readings/last-read';
+import { gravityInWords } from '../service/gravity-in-words';
 import type { JudgedCard } from '../service/judge-visit';
 import type { CarSnag } from '../service/snags-of-car';
 import { placeInWords } from '../work/place-in-words';
@@ -70,7 +71,7 @@ export function bayTaskOfSnag({ snag, task }: CarSnag, raisedBy: string): BayTas
   return {
     task,
     title: `Snag: ${snag.words}`,
-    facts: [snag.urgent ? 'urgent' : '', placeInWords(snag.place), `raised by ${raisedBy}`]
+    facts: [gravityInWords(snag), placeInWords(snag.place), `raised by ${raisedBy}`]
       .filter(Boolean)
       .join(' · '),
     why: '',

@@ -15,7 +15,7 @@ import { serviceInWords } from '../itinerary/read-points';
 import { HomeWork } from '../service/home-work';
 import type { OpenedWork } from '../work/use-event-work';
 import { actualInWords } from './actual-in-words';
-import { bayAddress, carAddress, serviceAddress } from './addresses';
+import { bayAddress, carAddress, roadAddress, serviceAddress } from './addresses';
 import { EditEntry } from './edit-entry';
 import styles from './entry-sheet.module.css';
 import { laterSections, startInWords } from './later-sections';
@@ -156,6 +156,12 @@ function ServiceTable({ teamId, event, entry, state, now }: ServiceTableProps) {
             aria-label={`Bay at Service ${moment.service.id}, car ${entry.carNumber}`}
           >
             Bay
+          </LinkButton>
+          <LinkButton
+            href={roadAddress(visitOf(moment))}
+            aria-label={`Road to Service ${moment.service.id}, car ${entry.carNumber}`}
+          >
+            Road
           </LinkButton>
         </Stack>
       ),

@@ -3,6 +3,7 @@ import { nameOf } from '../work/names';
 import { placeInWords } from '../work/place-in-words';
 import { taskInWords } from '../work/task-in-words';
 import type { LoadedWork } from '../work/work-page';
+import { gravityInWords } from './gravity-in-words';
 import styles from './service.module.css';
 import type { CarSnag } from './snags-of-car';
 
@@ -21,8 +22,7 @@ export function SnagList({ snags, work }: { snags: readonly CarSnag[]; work: Loa
             {placeInWords(snag.place)}: {snag.words}
           </h3>
           <p className={styles.facts}>
-            {snag.urgent ? 'urgent · ' : ''}
-            raised by {words.nameOf(snag.raisedBy)}
+            {[gravityInWords(snag), `raised by ${words.nameOf(snag.raisedBy)}`].filter(Boolean).join(' · ')}
           </p>
           <p>
             <StateMark state={task.state} words={taskInWords(task, words)} />

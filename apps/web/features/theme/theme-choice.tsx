@@ -6,10 +6,12 @@ import styles from './theme-choice.module.css';
 const CHOICES: readonly { value: Choice; label: string }[] = [
   { value: 'phone', label: 'Follow the phone' },
   { value: 'paper', label: 'Paper' },
+  { value: 'graphite', label: 'Graphite' },
+  { value: 'sun', label: 'Sun' },
   { value: 'night', label: 'Night' },
 ];
 
-/** Paper for the sun, graphite for the night, or as the phone has it. Kept on this device. */
+/** Light paper or dark graphite, as the phone has it; the most contrast for low sun, dim and warm for the night. Kept on this device. */
 export function ThemeChoice() {
   const { choice, choose } = useTheme();
   return (

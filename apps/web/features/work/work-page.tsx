@@ -6,7 +6,7 @@ import { ErrorState } from '@/components/error-state';
 import { LoadingState } from '@/components/loading-state';
 import type { OfflineBarProps } from '@/components/offline-bar';
 import { Stack } from '@/components/stack';
-import { bayAddress, eventAddress, logAddress, serviceAddress } from '../events/addresses';
+import { bayAddress, eventAddress, logAddress, roadAddress, serviceAddress } from '../events/addresses';
 import { BadAddress } from '../events/trouble';
 import { useEventClock } from '../events/use-event-clock';
 import { useQueryId } from '../events/use-query-id';
@@ -102,6 +102,7 @@ function useSurroundings(teamId: string, eventId: string, { replica, state }: Ev
       event,
       { href: serviceAddress(visit), label: 'Service' },
       { href: bayAddress(visit), label: 'Bay' },
+      { href: roadAddress(visit), label: 'Road' },
       log,
     ],
   };

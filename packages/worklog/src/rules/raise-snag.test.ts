@@ -12,6 +12,17 @@ describe('decide: snags and stages', () => {
     expect(bay.state.snags.get('leak')).toMatchObject(both);
   });
 
+  it('stays one to stop for, whoever raises it again', () => {
+    const bay = openBay();
+    bay.act({ ...SNAG, args: { ...SNAG.args, urgent: true, stop: true } }, MIA);
+    bay.act(SNAG, KAI);
+    expect(bay.state.snags.get('leak')).toMatchObject({ urgent: true, stop: true });
+    const milder = openBay();
+    milder.act(SNAG, MIA);
+    milder.act(SNAG, KAI);
+    expect(milder.state.snags.get('leak')).not.toHaveProperty('stop');
+  });
+
   it('lets a snag’s repair be taken once the snag is raised', () => {
     const bay = openBay();
     const takeLeak = { kind: 'takeTask', args: { task: LEAK } } as const;

@@ -1,0 +1,49 @@
+import { resolve } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expectAccessible, openPage } from '../browser/chromium';
+import { foundTeamAtEvent } from '../support/event';
+import { type House, openHouse } from '../support/house';
+
+const OUT = resolve(import.meta.dirname, '../../apps/web/out');
+const PALETTES = ['Paper', 'Graphite', 'Sun', 'Night'];
+const SIZES = [
+  { width: 360, height: 740 },
+  { width: 1440, height: 900 },
+] as const;
+
+let house: House;
+beforeAll(async () => {
+  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+});
+afterAll(() => house.close());
+
+it('shows event, bay and the crew’s page in four palettes, chosen in one tap and kept', async () => {
+  const team = await foundTeamAtEvent(house, 'Palette');
+  const [phone] = SIZES;
+  const { page } = await openPage({ ...phone, baseUrl: house.url, cookie: team.cookie });
+  const query = new URLSearchParams({ team: team.teamId, event: team.eventId, car: team.entryId, at: 'A' });
+  const grounds = new Set<string>();
+  for (const palette of PALETTES) {
+    for (const route of ['event', 'bay', 'event/road']) {
+      await page.goto(`/${route}/?${query}`);
+      await page.getByText('Palette car').first().waitFor();
+      const choice = page.getByRole('radio', { name: palette });
+      // Chosen on the first page, still so on the others.
+      if (route === 'event') await page.getByText(palette, { exact: true }).click();
+      await expect.poll(() => choice.isChecked()).toBe(true);
+      for (const size of SIZES) {
+        await page.setViewportSize(size);
+        const name = `palette-${route.replace('/', '-')}-${size.width}-${palette}`;
+        await expectAccessible(page, name.toLowerCase());
+      }
+    }
+    grounds.add(await page.evaluate(inkOnGround));
+  }
+  expect(grounds.size).toBe(PALETTES.length);
+});
+
+/** Runs in the page. */
+function inkOnGround(): string {
+  const { color, backgroundColor } = getComputedStyle(document.body);
+  return `${color} on ${backgroundColor}`;
+}
