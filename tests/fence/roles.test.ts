@@ -100,23 +100,26 @@ describe('a mechanic', () => {
   });
 });
 
-describe('a signature in ink', () => {
-  it('may be typed in by another, who is named with it, but never for a person who did the work', async () => {
-    const world = await foundWorld(fence.house);
-    const task = taskRef(world.entryId, world.signedCardId);
-    await pushAs(world.mechanic, world, { kind: 'closeTask', args: { task, findings: [], readings: [] } });
-    const sign: ActionBody = { kind: 'signTask', args: { task, onPaper: true } };
-    expect(refusalIn(await tryPush(world.mechanic, world, sign))).toBe('needsAnotherPerson');
-    expect(refusalIn(await tryPush(world.mechanic, world, sign, { by: world.driver.personId }))).toBeNull();
-    const { teamId, eventId } = world;
-    const { entries } = await world.mechanic.caller.work.pull({ teamId, eventId, since: 0 });
-    const { personId } = world.mechanic;
-    expect(entries.at(-1)).toMatchObject({
-      by: world.driver.personId,
-      enteredBy: personId,
-      body: { kind: 'signed', onPaper: true },
-    });
-  });
+describe('a signature in ink or by initials', () => {
+  it.each([{ onPaper: true }, { byInitials: true }])(
+    'may be typed in by another, who is named with it, but never for a person who did the work: %o',
+    async (how) => {
+      const world = await foundWorld(fence.house);
+      const task = taskRef(world.entryId, world.signedCardId);
+      await pushAs(world.mechanic, world, { kind: 'closeTask', args: { task, findings: [], readings: [] } });
+      const sign: ActionBody = { kind: 'signTask', args: { task, ...how } };
+      expect(refusalIn(await tryPush(world.mechanic, world, sign))).toBe('needsAnotherPerson');
+      expect(refusalIn(await tryPush(world.mechanic, world, sign, { by: world.driver.personId }))).toBeNull();
+      const { teamId, eventId } = world;
+      const { entries } = await world.mechanic.caller.work.pull({ teamId, eventId, since: 0 });
+      const { personId } = world.mechanic;
+      expect(entries.at(-1)).toMatchObject({
+        by: world.driver.personId,
+        enteredBy: personId,
+        body: { kind: 'signed', ...how },
+      });
+    },
+  );
 });
 
 describe('a stranger', () => {

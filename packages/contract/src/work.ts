@@ -177,7 +177,7 @@ export const actionArgs = {
   carryOverTask: z.object({ task, reason }),
   dropTask: z.object({ task, reason }),
   reopenTask: z.object({ task, reason }),
-  signTask: z.object({ task, onPaper: z.boolean().optional() }),
+  signTask: z.object({ task, onPaper: z.boolean().optional(), byInitials: z.boolean().optional() }),
   raiseSnag: z.object({
     snagId,
     entryId,

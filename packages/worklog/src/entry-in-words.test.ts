@@ -127,6 +127,15 @@ describe('entryInWords', () => {
     );
   });
 
+  it('says of a signature by initials that it was initials, and under whose account', () => {
+    const signed = rulesOf({ needsSignature: true });
+    const initials = { kind: 'signTask', args: { task: LEAK, byInitials: true } } as const;
+    const typed = doerOf(KAI, { enteredBy: MIA });
+    expect(wordsOf([SNAG], [close(LEAK), MIA, signed], [initials, typed, signed]).at(-1)).toBe(
+      "Kai signed 'oil on the hub' at Service B, by initials; entered by Mia",
+    );
+  });
+
   it('says what a control wrote, and what the event cost', () => {
     expect(
       wordsOf(

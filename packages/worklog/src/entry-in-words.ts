@@ -76,8 +76,8 @@ function deedInWords({ by, body }: LogEntry, names: EntryNames): string {
     case 'dropped':
       return `${DID[body.kind]} ${taskInWords(body.task, names)}${reasonInWords(body.reason)}`;
     case 'signed': {
-      const ink = body.onPaper ? ', in ink on the printed sheet' : '';
-      return `${DID.signed} ${taskInWords(body.task, names)}${ink}`;
+      const how = body.onPaper ? ', in ink on the printed sheet' : body.byInitials ? ', by initials' : '';
+      return `${DID.signed} ${taskInWords(body.task, names)}${how}`;
     }
     default:
       return `${DID[body.kind]} ${taskInWords(body.task, names)}`;

@@ -33,8 +33,8 @@ export type EntryBody =
   | { kind: 'dropped'; task: TaskRef; needsSignature: boolean; reason: string }
   /** `because`: the task whose re-opening or closing opened this one again (wheel off, then nuts); null: asked for. */
   | { kind: 'reopened'; task: TaskRef; reason: string; because: TaskId | null }
-  /** `onPaper` absent: given on the device by the signer. */
-  | { kind: 'signed'; task: TaskRef; onPaper?: true }
+  /** Neither `onPaper` nor `byInitials`: given by the signer's own account. */
+  | { kind: 'signed'; task: TaskRef; onPaper?: true; byInitials?: true }
   | {
       kind: 'snagRaised';
       snagId: SnagId;

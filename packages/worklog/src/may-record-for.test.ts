@@ -29,6 +29,13 @@ describe('mayRecordFor', () => {
     expect(mayRecordFor(notInk, 'scribe')).toBe(false);
   });
 
+  it('lets another sign by initials on this device', () => {
+    const action = actionOf({ kind: 'signTask', args: { task: NUTS, byInitials: true } });
+    expect(mayRecordFor(action, 'scribe')).toBe(true);
+    const without = actionOf({ kind: 'signTask', args: { task: NUTS, byInitials: false } });
+    expect(mayRecordFor(without, 'scribe')).toBe(false);
+  });
+
   it('lets everything else be recorded for a named person', () => {
     fc.assert(
       fc.property(randomSteps, (steps) => {

@@ -63,6 +63,8 @@ export type ActionBody =
         task: TaskRef;
         /** Given in ink on the printed sheet and typed in later, maybe by another. Absent: given on the device. */
         onPaper?: boolean | undefined;
+        /** Given on another's device by typing the signer's own initials. */
+        byInitials?: boolean | undefined;
       };
     }
   | {

@@ -13,6 +13,7 @@ import { FittedDialog } from './fitted-dialog';
 import { HappenedDialog } from './happened-dialog';
 import { LeaveDialog } from './leave-dialog';
 import { ReopenDialog } from './reopen-dialog';
+import { SignHereDialog } from './sign-here-dialog';
 import { SnagDialog } from './snag-dialog';
 import { StageDialog } from './stage-dialog';
 import { stagesBefore } from './stages-before';
@@ -20,7 +21,7 @@ import { stagesBefore } from './stages-before';
 /** What is open over the bay. Ids only, so that a change by someone else shows inside it too. */
 export type OpenDialog =
   | { kind: 'close'; taskId: TaskId; step: CloseStep }
-  | { kind: 'leave' | 'reopen'; taskId: TaskId }
+  | { kind: 'leave' | 'reopen' | 'signHere'; taskId: TaskId }
   | { kind: 'snag' }
   | { kind: 'crewSnag' }
   | { kind: 'happened' }
@@ -51,6 +52,8 @@ export function BayDialog({ dialog, ...props }: BayDialogProps & { dialog: OpenD
       return <LeaveDialog {...props} bayTask={bayTask} />;
     case 'reopen':
       return <ReopenDialog {...props} bayTask={bayTask} />;
+    case 'signHere':
+      return <SignHereDialog {...props} bayTask={bayTask} />;
   }
 }
 

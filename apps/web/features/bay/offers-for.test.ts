@@ -24,12 +24,12 @@ describe('offersFor', () => {
     expect(offersFor(held, mia).indexOf('done')).toBe(offersFor(open, mia).indexOf('done'));
   });
 
-  it('offers the signature to another person only, whoever is recorded for', () => {
+  it('offers the signature to another person only, whoever is recorded for, or to another on this device', () => {
     const done = task({ state: 'done', doneBy: MIA, needsSignature: true });
-    expect(offersFor(done, mia)).toEqual(['reopen']);
-    expect(offersFor(done, { ...mia, by: KAI })).toEqual(['reopen']);
-    expect(offersFor(done, { ...mia, me: KAI })).toEqual(['sign', 'reopen']);
-    expect(offersFor(task({ ...done, alsoDoneBy: [KAI] }), { ...mia, me: KAI })).toEqual(['reopen']);
+    expect(offersFor(done, mia)).toEqual(['signHere', 'reopen']);
+    expect(offersFor(done, { ...mia, by: KAI })).toEqual(['signHere', 'reopen']);
+    expect(offersFor(done, { ...mia, me: KAI })).toEqual(['sign', 'signHere', 'reopen']);
+    expect(offersFor(task({ ...done, alsoDoneBy: [KAI] }), { ...mia, me: KAI })).not.toContain('sign');
     expect(offersFor(task({ ...done, signedBy: KAI }), { ...mia, me: 'jo' })).toEqual(['reopen']);
   });
 

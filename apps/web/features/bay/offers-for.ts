@@ -1,12 +1,12 @@
 import type { PersonId, Task } from '@halfshaft/worklog';
 
 /** What can be done with a task by a tap. */
-export type TaskOffer = 'take' | 'done' | 'problem' | 'leave' | 'release' | 'sign' | 'reopen';
+export type TaskOffer = 'take' | 'done' | 'problem' | 'leave' | 'release' | 'sign' | 'signHere' | 'reopen';
 
 export interface OfferQuestion {
   /** Whom it is recorded for. */
   by: PersonId;
-  /** Whose session it is: a signature is only for oneself. */
+  /** Whose session it is: anybody else signs by initials. */
   me: PersonId;
   mayManage: boolean;
 }
@@ -24,14 +24,19 @@ export function offersFor(task: Task, { by, me, mayManage }: OfferQuestion): Tas
       if (task.holder === by || mayManage) return ['problem', 'done', 'leave', 'release'];
       return ['problem', 'done'];
     case 'done':
-      return awaitsSignatureOf(task, me) ? ['sign', 'reopen'] : ['reopen'];
+      if (!awaitsSignature(task)) return ['reopen'];
+      return hadAHand(task, me) ? ['signHere', 'reopen'] : ['sign', 'signHere', 'reopen'];
     case 'carriedOver':
     case 'notNeeded':
       return ['reopen'];
   }
 }
 
-function awaitsSignatureOf(task: Task, me: PersonId): boolean {
-  const hadAHand = task.doneBy === me || task.alsoDoneBy.includes(me);
-  return task.needsSignature && task.signedBy === null && !hadAHand;
+function awaitsSignature({ needsSignature, signedBy }: Task): boolean {
+  return needsSignature && signedBy === null;
+}
+
+/** Whoever did the work, alone or with others, cannot sign it. */
+export function hadAHand({ doneBy, alsoDoneBy }: Task, person: PersonId): boolean {
+  return doneBy === person || alsoDoneBy.includes(person);
 }

@@ -95,6 +95,7 @@ function TaskButtons({ bayTask, work, by, newParts, onOpen }: TaskCardProps) {
         return onOpen({ kind: 'close', taskId: task.id, step: 'finding' });
       case 'leave':
       case 'reopen':
+      case 'signHere':
         return onOpen({ kind: offer, taskId: task.id });
     }
   }
@@ -147,6 +148,8 @@ function offerWords(offer: TaskOffer, mine: boolean): string {
       return mine ? 'Let it go' : 'Free it';
     case 'sign':
       return 'Sign: I checked it';
+    case 'signHere':
+      return 'Another signs here';
     case 'reopen':
       return 'Open again';
   }

@@ -22,8 +22,8 @@ export function WhoSheet({ work, by, onChoose }: WhoSheetProps) {
     return (
       <Notice kind="warning" title={`Recording for ${nameOf(replica, by)}`}>
         <p>
-          What you tap now was done by {nameOf(replica, by)}, entered by {nameOf(replica, me)}. Signatures
-          stay your own.
+          What you tap now was done by {nameOf(replica, by)}, entered by {nameOf(replica, me)}. A second
+          signature is given on the task, by name.
         </p>
         <div>
           <Button onClick={() => onChoose(me)}>Back to {nameOf(replica, me)}</Button>

@@ -25,6 +25,18 @@ describe('decide: the second signature', () => {
     expect(gist(bay.act(sign, KAI))).toBe('refused notAwaitingSignature');
   });
 
+  it('says how it was given, and asks for another person however it was given', () => {
+    const byInitials = { kind: 'signTask', args: { task: NUTS, byInitials: true } } as const;
+    const bay = openBay();
+    bay.act(close(NUTS), MIA, SIGNED);
+    expect(gist(bay.act(byInitials, doerOf(MIA, { enteredBy: KAI }), SIGNED))).toBe(
+      'refused needsAnotherPerson',
+    );
+    expect(bay.act(byInitials, doerOf(JO, { enteredBy: MIA }), SIGNED)).toMatchObject({
+      entries: [{ by: JO, enteredBy: MIA, body: { kind: 'signed', byInitials: true } }],
+    });
+  });
+
   it('falls when the signer turns out to have done the work too', () => {
     const bay = openBay();
     bay.act(close(NUTS), MIA, SIGNED);

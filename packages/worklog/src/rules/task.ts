@@ -25,7 +25,7 @@ export function ruleOnTask(
   }
   const claim = { state, task, rules, doer };
   if (action.kind === 'releaseTask') return ruleOnReleaseTask(claim);
-  if (action.kind === 'signTask') return ruleOnSignTask(claim, action.args.onPaper === true);
+  if (action.kind === 'signTask') return ruleOnSignTask(claim, action.args);
   if (!rules.serviceStands) return refuse({ code: 'serviceCancelled' });
   switch (action.kind) {
     case 'takeTask':

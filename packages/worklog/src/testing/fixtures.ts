@@ -64,6 +64,10 @@ function bodyOf(step: number): fc.Arbitrary<ActionBody> {
       arbitrary: task.map((ref) => ({ kind: 'signTask' as const, args: { task: ref, onPaper: true } })),
     },
     {
+      weight: 1,
+      arbitrary: task.map((ref) => ({ kind: 'signTask' as const, args: { task: ref, byInitials: true } })),
+    },
+    {
       weight: 2,
       arbitrary: fc.boolean().map((urgent) => ({
         ...SNAG,
