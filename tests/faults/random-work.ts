@@ -61,7 +61,8 @@ function stamped(
   };
 }
 
-function randomBody(
+/** `idOf('action 7')` is the id of the action of step 7; `idOf('snag 2')` and `idOf('fact 2')` are any that stay the same. */
+export function randomBody(
   chance: Chance,
   place: WorkPlace,
   step: number,
@@ -134,7 +135,7 @@ function randomBody(
 }
 
 /** A well-formed id that depends on the text alone. */
-function uuidFrom(text: string): string {
+export function uuidFrom(text: string): string {
   const hex = createHash('sha256').update(text).digest('hex');
   return [
     hex.slice(0, 8),

@@ -1,16 +1,10 @@
 import type { PushResult } from '@halfshaft/contract';
-import {
-  ACTION_KINDS,
-  type EntryKind,
-  isFact,
-  type LogEntry,
-  rebuild,
-  type WorkState,
-} from '@halfshaft/worklog';
+import { ACTION_KINDS, type EntryKind, isFact, type LogEntry, rebuild } from '@halfshaft/worklog';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent, taskRef } from '../support/event';
 import { type Caller, type House, openHouse } from '../support/house';
 import { chanceFrom } from './chance';
+import { readProjection, rowsOf } from './projection';
 import { randomWork, type WorkAction, type WorkPlace } from './random-work';
 import { askOwner } from './table-hashes';
 
@@ -201,38 +195,9 @@ async function expectConsistent({ team }: Bay): Promise<LogEntry[]> {
   const { entries, lastSeq } = await caller.work.pull({ teamId, eventId, since: 0 });
   expect(entries.map((entry) => entry.seq)).toEqual(Array.from({ length: lastSeq }, (_, index) => index + 1));
   const rebuilt = rebuild(entries);
-  for (const [table, rows] of Object.entries(rowsOf(rebuilt))) {
-    expect(await bodiesIn(table, eventId), table).toEqual(rows);
-  }
+  expect(await readProjection(house.database, eventId)).toEqual(rowsOf(rebuilt));
   await expectColumnsAgree(eventId);
   return entries;
-}
-
-function rowsOf({
-  tasks,
-  snags,
-  stages,
-  times,
-  facts,
-  actions,
-}: WorkState): Record<string, Record<string, unknown>> {
-  return {
-    task: Object.fromEntries(tasks),
-    snag: Object.fromEntries(snags),
-    stage_run: Object.fromEntries(stages),
-    control_time: Object.fromEntries(times),
-    car_fact: Object.fromEntries(facts),
-    applied_action: Object.fromEntries(actions),
-  };
-}
-
-async function bodiesIn(table: string, eventId: string): Promise<Record<string, unknown>> {
-  const rows = await askOwner<{ id: string; body: unknown }>(
-    house.database,
-    `SELECT id, body FROM ${table} WHERE event_id = $1`,
-    [eventId],
-  );
-  return Object.fromEntries(rows.map((row) => [row.id, row.body]));
 }
 
 /** Columns that queries use say the same as the body. */

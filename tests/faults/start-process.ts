@@ -2,8 +2,8 @@ import { spawn } from 'node:child_process';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import type { TestDatabase } from '@halfshaft/store/embedded';
-import { SECRET } from '../support/house';
+import type { DatabaseUrls } from '@halfshaft/store/embedded';
+import { SECRET } from '../support/secret';
 
 const API_FOLDER = resolve(import.meta.dirname, '../../apps/api');
 
@@ -12,10 +12,16 @@ export interface ApiProcess {
   stop(): Promise<void>;
 }
 
-/** The API's own entry in a process of its own, on a database that others use at the same time. */
-export async function startApiProcess(database: TestDatabase): Promise<ApiProcess> {
-  const pages = await mkdtemp(join(tmpdir(), 'halfshaft-pages-'));
-  await writeFile(join(pages, '404.html'), '<!doctype html><title>Not here</title>');
+/**
+ * The API's own entry in a process of its own, on a database that others use at the same time. `pages`: the folder of the
+ * built pages; left away, it has none.
+ */
+export async function startApiProcess(
+  database: Pick<DatabaseUrls, 'appUrl' | 'authUrl'>,
+  pages?: string,
+): Promise<ApiProcess> {
+  const noPages = await mkdtemp(join(tmpdir(), 'halfshaft-pages-'));
+  await writeFile(join(noPages, '404.html'), '<!doctype html><title>Not here</title>');
   const child = spawn(process.execPath, ['--import', 'tsx', 'src/main.ts'], {
     cwd: API_FOLDER,
     stdio: ['ignore', 'pipe', 'inherit'],
@@ -28,7 +34,7 @@ export async function startApiProcess(database: TestDatabase): Promise<ApiProces
       PUBLIC_URL: 'http://localhost',
       HOST: '127.0.0.1',
       PORT: '0',
-      WEB_FOLDER: pages,
+      WEB_FOLDER: pages ?? noPages,
     },
   });
   const exited = new Promise<void>((done) => child.once('exit', () => done()));
@@ -46,7 +52,7 @@ export async function startApiProcess(database: TestDatabase): Promise<ApiProces
     async stop() {
       child.kill('SIGTERM');
       await exited;
-      await rm(pages, { recursive: true, force: true });
+      await rm(noPages, { recursive: true, force: true });
     },
   };
 }

@@ -3,12 +3,13 @@ import { resolve } from 'node:path';
 import { ACTION_VERSION } from '@halfshaft/worklog';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { foundTeamAtEvent, type TeamAtEvent } from '../support/event';
+import { foundTeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { countKept, holdBack, openBay, openPhone, PAGES, raiseSnag, readLog, snagWords } from './phone';
+import { countKept, openBay, openPhone, PAGES, raiseSnag, readLog, snagWords } from './phone';
+import { expectInOrder, sendLongOutbox } from './send-long-outbox';
 
 const MANY = 10_000;
-/** So many are sent here; the others go the same way. */
+/** So many are sent here; `long-outbox.prove.ts` sends all. */
 const ANSWERED = 1_500;
 const PATIENT = { timeout: 15_000 };
 
@@ -107,38 +108,9 @@ it('takes over what the app before left, of its version and the one before; an o
 });
 
 it(`opens, counts and sends ${MANY} waiting entries without holding up a thumb`, async () => {
-  const team = await foundTeamAtEvent(house, 'Long');
-  const { page } = await openPhone(house, team.cookie);
-  await openBay(page, team);
-  await holdBack(page);
-  await fillOutbox(page, team, MANY);
-  const began = Date.now();
-  await page.reload();
-  await page.getByText(`${MANY} entries`, { exact: false }).first().waitFor();
-  const opened = Date.now() - began;
-  await watchTasks(page);
-  await raiseSnag(page, 'Said in the middle of it');
-  const reacted = Date.now();
-  await page
-    .getByText(`${MANY + 1} entries`, { exact: false })
-    .first()
-    .waitFor();
-  await page.unroute('**/trpc/work.push**');
-  await page.evaluate(() => window.dispatchEvent(new Event('online')));
-  await expect
-    .poll(() => countKept(page), { timeout: 90_000, interval: 500 })
-    .toBeLessThanOrEqual(MANY - ANSWERED);
-  const log = await readLog(team);
-  const perSecond = Math.round((1000 * log.length) / (Date.now() - reacted));
-  const longest = await page.evaluate(() => (window as unknown as { longest: number }).longest);
-  console.info(
-    `${MANY} waiting entries: counted ${opened} ms after loading; ${perSecond} a second sent and answered; longest task of the page ${Math.round(longest)} ms`,
-  );
-  // In the order it was made: stages said to be driven and not driven in turn.
-  expect(log.map(({ body }) => body.kind === 'stageConfirmed' && body.driven)).toEqual(
-    log.map((_, at) => at % 2 === 1),
-  );
-  expect(longest).toBeLessThan(1000);
+  const { log, longestTask } = await sendLongOutbox(house, { waiting: MANY, answered: ANSWERED });
+  expectInOrder(log);
+  expect(longestTask).toBeLessThan(1000);
 });
 
 /** From here on the browser refuses to store actions, as it does when the phone has no room; or takes them again. */
@@ -156,49 +128,4 @@ async function setFull(page: Page, isFull: boolean): Promise<void> {
 
 function pictureOf(name: string): string {
   return resolve(import.meta.dirname, `../screenshots/${name}.png`);
-}
-
-/** As if made one by one without coverage: stages said to be driven and not driven in turn. */
-async function fillOutbox(page: Page, team: TeamAtEvent, count: number): Promise<void> {
-  const { teamId, eventId, entryId, personId } = team;
-  await page.evaluate(
-    async ({ place, entryId, personId, count, version }) => {
-      const database = await new Promise<IDBDatabase>((done) => {
-        const asked = indexedDB.open('halfshaft');
-        asked.onsuccess = () => done(asked.result);
-      });
-      const change = database.transaction(['outbox', 'marks'], 'readwrite');
-      const marks = change.objectStore('marks');
-      const device = await new Promise<{ deviceId: string }>((done) => {
-        const asked = marks.get('device');
-        asked.onsuccess = () => done(asked.result);
-      });
-      const stamp = { deviceId: device.deviceId, deviceTime: Date.now(), by: personId, version };
-      const whose = { owner: personId, ownerName: 'Long Founder', eventName: 'Long event', place };
-      for (let deviceSeq = 1; deviceSeq <= count; deviceSeq += 1) {
-        const args = { entryId, stageId: 'SS1', driven: deviceSeq % 2 === 0, conditions: {} };
-        const action = { kind: 'confirmStage', args, actionId: crypto.randomUUID(), deviceSeq, ...stamp };
-        change
-          .objectStore('outbox')
-          .put({ action, words: 'Long Founder confirmed SS1', ...whose }, action.actionId);
-      }
-      marks.put({ ...device, lastSeq: count }, 'device');
-      await new Promise((done) => {
-        change.oncomplete = done;
-      });
-      database.close();
-    },
-    { place: `${teamId}.${eventId}`, entryId, personId, count, version: ACTION_VERSION },
-  );
-}
-
-/** Notes the longest time for which the page could not have answered a tap. */
-async function watchTasks(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    const noted = window as unknown as { longest: number };
-    noted.longest = 0;
-    new PerformanceObserver((list) => {
-      for (const { duration } of list.getEntries()) noted.longest = Math.max(noted.longest, duration);
-    }).observe({ type: 'longtask', buffered: true });
-  });
 }

@@ -13,6 +13,8 @@ export const ITINERARY = {
   defaultGapSeconds: 180,
 };
 
+export type Account = Pick<TeamAtEvent, 'userId' | 'cookie'>;
+
 /** A team of one with a car that has the starter cards, entered in an event. */
 export interface TeamAtEvent {
   userId: string;
@@ -26,8 +28,9 @@ export interface TeamAtEvent {
   cardIds: string[];
 }
 
-export async function foundTeamAtEvent(house: House, name = 'Team'): Promise<TeamAtEvent> {
-  const { userId, cookie } = await house.signUp(`${name} Founder`);
+/** `account`: of someone who signed up before; left away, someone new. */
+export async function foundTeamAtEvent(house: House, name = 'Team', account?: Account): Promise<TeamAtEvent> {
+  const { userId, cookie } = account ?? (await house.signUp(`${name} Founder`));
   const caller = house.callAs(userId);
   const { teamId, personId } = await caller.team.create({ name, personName: `${name} Founder` });
   const car = {
@@ -62,8 +65,9 @@ export async function joinTeam(
   team: TeamAtEvent,
   name: string,
   role: 'manager' | 'mechanic' | 'driver' = 'mechanic',
+  account?: Account,
 ) {
-  const { userId, cookie } = await house.signUp(name);
+  const { userId, cookie } = account ?? (await house.signUp(name));
   const { token } = await team.caller.invite.create({ teamId: team.teamId, role, eventId: null, days: 2 });
   const caller = house.callAs(userId);
   const { personId } = await caller.invite.accept({ token, name });

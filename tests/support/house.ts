@@ -9,6 +9,7 @@ import { openStore, type Store } from '@halfshaft/store';
 import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
 import type { FastifyInstance } from 'fastify';
 import { inject } from 'vitest';
+import { SECRET } from './secret';
 
 export type Caller = DemoApi;
 
@@ -31,8 +32,6 @@ export interface House {
 }
 
 export const PASSWORD = 'a long enough password';
-/** Signs the cookies, so that a second process on the same data knows them too. */
-export const SECRET = 'a secret for tests only, of forty letters';
 
 export interface HouseOptions {
   /** A database another house already opened: a second process on the same data. */

@@ -28,8 +28,11 @@ async function serveBuild(app: FastifyInstance, folder: string): Promise<void> {
   await app.register(fastifyStatic, {
     root: folder,
     redirect: true,
-    setHeaders(response, path) {
+    preCompressed: true,
+    setHeaders(response, sent) {
+      const path = sent.replace(/\.gz$/, '');
       response.setHeader('content-security-policy', policies.get(path) ?? plain);
+      response.setHeader('vary', 'accept-encoding');
       const named = path.startsWith(join(folder, '_next', 'static'));
       response.setHeader('cache-control', named ? ONE_YEAR : 'no-cache');
     },

@@ -95,6 +95,12 @@ export const IMPORT_RULES = [
   { where: /^packages\/config\//, may: ['**'] },
   { where: /^prisma\//, may: ['**'] },
   {
+    where: /^tests\/faults\/swarm\//,
+    may: ['**'],
+    never: ['@halfshaft/web', `${WEB}/app`, `${WEB}/components`],
+    says: 'The phones of the swarm run what the pages keep, decide and send with; how it looks is tested in a browser.',
+  },
+  {
     where: /^tests\//,
     may: ['**'],
     never: ['@halfshaft/web', WEB],

@@ -1,5 +1,5 @@
 import { carPlace } from '@halfshaft/contract';
-import { z } from 'zod';
+import * as z from '@/lib/zod';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';

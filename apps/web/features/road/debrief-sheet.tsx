@@ -1,7 +1,7 @@
 'use client';
 
 import { debriefLines, type PersonId } from '@halfshaft/worklog';
-import { z } from 'zod';
+import * as z from '@/lib/zod';
 import { Button } from '@/components/button';
 import { Sheet } from '@/components/sheet';
 import { TextArea } from '@/components/text-area';

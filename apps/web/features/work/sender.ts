@@ -23,8 +23,8 @@ export interface SenderParts {
   takeTurn: TakeTurn;
   /** Reads what other tabs did; asked at the beginning of each turn. */
   refresh: () => Promise<void>;
-  /** Null when nothing waits that may be sent under this sign-in. */
-  next: () => ToSend | null;
+  /** Null when nothing waits that may be sent under this sign-in. `heldFor`: whose the server has not taken under it. */
+  next: (heldFor: ReadonlySet<PersonId>) => ToSend | null;
   /** Resolves when the answered actions are no longer in what waits. */
   onAnswers: (results: readonly PushResult[], actions: readonly PushedAction[]) => Promise<void>;
   /** Null when sending goes well again; else with whose it was. */
@@ -37,7 +37,7 @@ export class Sender {
   /** Stopped until a person does something about it (signs in): trying again would get the same answer. */
   private held = false;
   /** Whose are not taken, since somebody else is signed in; other people's are sent all the same. */
-  private heldFor: PersonId | null = null;
+  private readonly heldFor = new Set<PersonId>();
   /** One at a time after a request the server could not read, so that one bad action does not hold up the rest. */
   private batchSize = MOST_ACTIONS;
   private readonly backoff = new Backoff();
@@ -53,7 +53,7 @@ export class Sender {
   /** A network is back, or a person signed in or asked: at once instead of after the pause. */
   resume(): void {
     this.held = false;
-    this.heldFor = null;
+    this.heldFor.clear();
     this.backoff.reset();
     this.kick();
   }
@@ -67,8 +67,8 @@ export class Sender {
   }
 
   private nextAllowed(): ToSend | null {
-    const next = this.parts.next();
-    return next && next.owner !== this.heldFor ? next : null;
+    const next = this.parts.next(this.heldFor);
+    return next && !this.heldFor.has(next.owner) ? next : null;
   }
 
   private async run(): Promise<void> {
@@ -117,7 +117,7 @@ export class Sender {
     if (code === 'badInput') return this.refuseUnreadable(trouble.problem, batch);
     // Set before it is told: whoever hears of it may want to send at once.
     if (code === 'signInNeeded' || code === 'unknown') this.held = true;
-    else if (code === 'notAllowed') this.heldFor = owner;
+    else if (code === 'notAllowed') this.heldFor.add(owner);
     else this.backoff.again(() => this.kick());
     this.parts.onTrouble(trouble, owner);
     return code === 'notAllowed';

@@ -21,22 +21,32 @@ export interface WorkClient {
 /** On a weak signal a request can hang for minutes; sending again is harmless, waiting is not. */
 const MOST_WAIT_MILLIS = 20_000;
 
-export function workClientOf(teamId: string, eventId: string): WorkClient {
+interface PageAnswers {
+  client: Pick<typeof client, 'event' | 'work'>;
+  queryClient: Pick<typeof queryClient, 'fetchQuery'>;
+}
+
+/** `by`: the page's way to the server and the answers it has; tests that open many pages give each its own. */
+export function workClientOf(
+  teamId: string,
+  eventId: string,
+  by: PageAnswers = { client, queryClient },
+): WorkClient {
   const of = { teamId, eventId };
   return {
     getReplica: () =>
       answerOf((signal) =>
         // Through the page's own answers, so that a page that shows the event too asks once.
-        queryClient.fetchQuery({
+        by.queryClient.fetchQuery({
           queryKey: api.event.get.queryKey(of),
-          queryFn: () => client.event.get.query(of, { signal }),
+          queryFn: () => by.client.event.get.query(of, { signal }),
           retry: false,
         }),
       ),
-    pull: (since) => answerOf((signal) => client.work.pull.query({ ...of, since }, { signal })),
+    pull: (since) => answerOf((signal) => by.client.work.pull.query({ ...of, since }, { signal })),
     push: (actions, enteredBy) =>
       answerOf((signal) =>
-        client.work.push.mutate({ ...of, enteredBy, actions: actions.map(toPushed) }, { signal }),
+        by.client.work.push.mutate({ ...of, enteredBy, actions: actions.map(toPushed) }, { signal }),
       ),
   };
 }

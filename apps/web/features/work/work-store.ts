@@ -89,7 +89,7 @@ export class WorkStore {
       push: client.push,
       takeTurn,
       refresh: () => this.outbox.refresh(),
-      next: () => this.nextToSend(),
+      next: (heldFor) => this.nextToSend(heldFor),
       onAnswers: (results, actions) => this.onAnswers(results, actions),
       onTrouble: (trouble, owner) => this.onSendTrouble(trouble, owner),
     });
@@ -238,8 +238,9 @@ export class WorkStore {
   }
 
   /** Only what was entered by the person who is signed in; before that is known, the server tells. */
-  private nextToSend(): ToSend | null {
-    const owner = this.replica?.me.personId ?? this.outbox.list()[0]?.owner;
+  private nextToSend(heldFor: ReadonlySet<PersonId>): ToSend | null {
+    const waiting = this.outbox.list();
+    const owner = this.replica?.me.personId ?? waiting.find((each) => !heldFor.has(each.owner))?.owner;
     if (owner === undefined) return null;
     const actions = this.outbox.listOf(owner).map((waiting) => waiting.action);
     return actions.length > 0 ? { owner, actions } : null;

@@ -1,0 +1,22 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { type House, openHouse } from '../support/house';
+import { countKept, PAGES, snagWords } from './phone';
+import { expectInOrder, sendLongOutbox } from './send-long-outbox';
+
+const MANY = 10_000;
+
+let house: House;
+beforeAll(async () => {
+  house = await openHouse({ pages: PAGES });
+});
+afterAll(() => house.close());
+
+it(`sends all of ${MANY} waiting entries, each once and in order, and keeps none`, async () => {
+  const { page, log } = await sendLongOutbox(house, { waiting: MANY, answered: MANY + 1 });
+  expect(log).toHaveLength(MANY + 1);
+  expect(new Set(log.map(({ actionId }) => actionId)).size).toBe(MANY + 1);
+  expectInOrder(log);
+  expect(snagWords(log)).toHaveLength(1);
+  await page.getByText('kept on this phone').waitFor({ state: 'detached' });
+  expect(await countKept(page)).toBe(0);
+});
