@@ -5,7 +5,6 @@ import { requireNode } from './require-node.mjs';
 import { runCommand } from './run-command.mjs';
 import { runProductTests } from './run-product-tests.mjs';
 import { runUnitTests } from './run-unit-tests.mjs';
-import { runVitest } from './run-vitest.mjs';
 
 /** Everything `npm test` does, in order; each step returns `{ ok, message }`. */
 export function listSteps(root) {
@@ -23,7 +22,6 @@ export function listSteps(root) {
     { name: 'who may import whom', run: () => node('packages/config/bin/check-imports.mjs') },
     { name: 'files of the features', run: () => node('packages/config/bin/check-features.mjs') },
     { name: 'words', run: () => node('packages/config/bin/check-words.mjs') },
-    { name: 'tests of the checks', run: () => runVitest(root, [{ folder: 'packages/config' }]) },
     { name: 'types', run: () => turbo('types') },
     { name: 'unit tests', run: () => runUnitTests(root) },
     // As `npm start` builds them, which then finds them ready: made anew they would be gone under the browser's tests.

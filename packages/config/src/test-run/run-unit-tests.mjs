@@ -2,8 +2,8 @@ import { listFiles } from '../list-files.mjs';
 import { listWorkspaces } from './list-workspaces.mjs';
 import { runVitest } from './run-vitest.mjs';
 
-// These two have steps of their own: the checks run first, the whole product last.
-const OWN_STEP = ['packages/config', 'tests'];
+// Has a step of its own, the last.
+const WHOLE_PRODUCT = 'tests';
 // These tests keep nothing in their modules, and loading the modules anew for each file took most of their time.
 const SHARED_MODULES = ['--no-isolate'];
 
@@ -16,7 +16,7 @@ export function runUnitTests(root) {
     return { ok: false, message };
   }
   const tested = workspaces.filter(({ testScript }) => testScript !== undefined).map(({ folder }) => folder);
-  const folders = tested.filter((folder) => !OWN_STEP.includes(folder));
+  const folders = tested.filter((folder) => folder !== WHOLE_PRODUCT);
   return runVitest(
     root,
     folders.map((folder) => ({ folder, options: SHARED_MODULES })),

@@ -13,7 +13,7 @@ export async function runVitest(root, runs) {
   const failures = [];
   const work = async () => {
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const result = await runOne(root, next, runs.length > 1);
+      const result = await runOne(root, next);
       if (!result.ok) failures.push(next.name ?? next.folder);
     }
   };
@@ -25,12 +25,12 @@ export async function runVitest(root, runs) {
     : { ok: false, message: `${skipped} tests are skipped: make them run, or delete them.` };
 }
 
-async function runOne(root, { folder, name = folder, options = [] }, buffered) {
+async function runOne(root, { folder, name = folder, options = [] }) {
   const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs');
   const report = `--outputFile.json=${reportPath(root, name)}`;
   const reporters = ['--reporter=default', '--reporter=json', report];
   const args = [vitest, 'run', '--allowOnly=false', ...reporters, ...options];
-  const result = await runCommand(process.execPath, args, { cwd: join(root, folder), buffered });
-  if (buffered) process.stdout.write(`\n${name}\n${result.output}`);
+  const result = await runCommand(process.execPath, args, { cwd: join(root, folder), buffered: true });
+  process.stdout.write(`\n${name}\n${result.output}`);
   return result;
 }
