@@ -12,7 +12,7 @@ const WAIT_MS = 180_000;
 interface Start {
   process: ChildProcess;
   output(): string;
-  /** Resolves when the address was printed. */
+  /** Resolves when the address and the sign-ins were printed. */
   ready: Promise<void>;
   /** Resolves with the exit code. */
   ended: Promise<number | null>;
@@ -30,7 +30,8 @@ function start(folder: string, port: number): Start {
   const ready = new Promise<void>((done, fail) => {
     const read = (chunk: Buffer) => {
       text += chunk.toString('utf8');
-      if (text.includes('Halfshaft is ready')) done();
+      // The last line of all, and not the first: on a busy machine the sign-ins come a moment after the address.
+      if (text.includes('Stop with Ctrl-C')) done();
     };
     child.stdout.on('data', read);
     child.stderr.on('data', read);

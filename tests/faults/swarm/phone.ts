@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { ACTION_VERSION } from '@halfshaft/worklog';
-import { QueryClient } from '@tanstack/react-query';
+import type { QueryClient } from '@tanstack/react-query';
 import type { BoxChange, OutboxBox } from '../../../apps/web/features/work/outbox-box';
 import type { WaitingAction } from '../../../apps/web/features/work/waiting-action';
 import type { WorkStore } from '../../../apps/web/features/work/work-store';
@@ -33,6 +33,11 @@ export interface PhoneParts {
   /** The phone holds it now, whatever becomes of the page. */
   onKept: (actionId: string) => void;
 }
+
+/** Only the bay is open here, so no other part of the page could have asked already. */
+const ASKS_EACH_TIME = {
+  fetchQuery: ({ queryFn }: { queryFn: () => Promise<unknown> }) => queryFn(),
+} as unknown as Pick<QueryClient, 'fetchQuery'>;
 
 /** A phone in one person's hand after the other: its tabs come and go, its database stays. */
 export class Phone {
@@ -71,7 +76,7 @@ export class Phone {
     const takeTurn = isSecure
       ? code.turnByLock(this.locks.of(life.ended))
       : code.turnByLease(randomUUID(), () => this.now());
-    const pageAnswers = { client: network.openClient(), queryClient: new QueryClient() };
+    const pageAnswers = { client: network.openClient(), queryClient: ASKS_EACH_TIME };
     const around = {
       client: life.bind(code.workClientOf(teamId, eventId, pageAnswers)),
       openLive: life.bind({ open: network.openLive.bind(network, teamId, eventId) }).open,
