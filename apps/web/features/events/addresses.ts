@@ -33,14 +33,11 @@ interface Visit {
 export const serviceAddress = ({ team, event, car, at }: Visit) =>
   address('service', { team, event, car, at });
 export const bayAddress = ({ team, event, car, at }: Visit) => address('bay', { team, event, car, at });
-<<<<<<< HEAD
 /** For a big screen: every car of the team at its service. */
 export const boardAddress = (team: string, event: string) => address('board', { team, event });
-=======
 /** For the crew between two services; `at` is the one they drive to. */
 export const roadAddress = ({ team, event, car, at }: Visit) =>
   address('event/road', { team, event, car, at });
->>>>>>> debrief
 /** The sheet by person of one service, to be printed. */
 export const sheetAddress = ({ team, event, car, at }: Visit) =>
   address('event/sheet', { team, event, car, at });
