@@ -39,7 +39,7 @@ it('shows event, bay and the crew’s page in four palettes, chosen in one tap a
       }
     }
     await page.reload();
-    await expect.poll(() => page.getByRole('radio', { name: PALETTES.at(-1) }).isChecked()).toBe(true);
+    await expect.poll(() => page.getByRole('radio', { name: PALETTES.at(-1) ?? '' }).isChecked()).toBe(true);
   }
   expect(inks.size).toBe(PALETTES.length);
 });
