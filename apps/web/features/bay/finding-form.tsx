@@ -2,7 +2,7 @@ import type { Finding, FindingGrade } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { TextField } from '@/components/text-field';
-import * as z from '@/lib/zod';
+import { z } from '@/lib/zod';
 import { GRADE_WORDS } from '../work/task-in-words';
 import { useDraft } from './use-draft';
 

@@ -3,7 +3,7 @@ import { type WorkshopAccess, workshopList } from '@halfshaft/lifing';
 import { useMemo } from 'react';
 import { Sheet } from '@/components/sheet';
 import { TextArea } from '@/components/text-area';
-import * as z from '@/lib/zod';
+import { z } from '@/lib/zod';
 import { useDraft } from '../bay/use-draft';
 import { clockBeside } from '../service/time-in-words';
 import { carNameOf, nameOf, serviceNameOf } from '../work/names';
