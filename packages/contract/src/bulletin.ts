@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import { z } from 'zod';
 import { eventId, organiserId, publishedEventId, teamId } from './ids';
 import { optionalText, wholeNumber } from './words';
 

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import { z } from 'zod';
 import { carId, teamId } from './ids';
 import { shortText } from './words';
 

@@ -1,5 +1,5 @@
 import { CARD_LIMITS, type CardTableProblem, type JobCard, MOST_TABLE_CHARACTERS } from '@halfshaft/lifing';
-import * as z from 'zod';
+import { z } from 'zod';
 import { cardId, carId, teamId } from './ids';
 import { optionalText, shortText, wholeNumber } from './words';
 

@@ -8,7 +8,7 @@ import type {
   StageId,
 } from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
-import * as z from 'zod';
+import { z } from 'zod';
 import type { CarRow } from './car';
 import { carId, entryId, eventId, organiserId, publishedEventId, teamId } from './ids';
 import type { TeamPerson } from './people';

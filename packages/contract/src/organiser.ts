@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import { z } from 'zod';
 import { eventName, itinerarySaved, itineraryText } from './event';
 import { organiserId, publishedEventId } from './ids';
 import { shortText } from './words';

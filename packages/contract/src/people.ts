@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import { z } from 'zod';
 import { eventId, membershipId, personId, teamId } from './ids';
 import { personName, teamRole } from './team';
 

@@ -1,5 +1,5 @@
 import type { ItineraryProblem } from '@halfshaft/itinerary';
-import * as z from 'zod';
+import { z } from 'zod';
 import { entryId, eventId, organiserId, publishedEventId, teamId } from './ids';
 import { wholeNumber } from './words';
 

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import { z } from 'zod';
 import { driveName, surfaceName } from './car';
 import { eventName, itinerarySaved, itineraryText, positionsBySection } from './event';
 import { eventId, organiserId, personId, teamId } from './ids';

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import { z } from 'zod';
 
 /**
  * Pages run under a policy that forbids making code from text. zod tries that once, to parse faster, and the browser

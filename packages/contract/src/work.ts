@@ -9,7 +9,7 @@ import {
   TYRE_PLACES,
   taskRefOf,
 } from '@halfshaft/worklog';
-import * as z from 'zod';
+import { z } from 'zod';
 import { actionId, cardId, entryId, eventId, factId, personId, snagId, teamId } from './ids';
 import { photoFile } from './photo';
 import { optionalText, shortText, wholeNumber } from './words';

@@ -1,24 +1,8 @@
 import type { EpochSeconds } from './model';
+import { zoned } from './wall-clock';
 
-type Part = 'weekday' | 'day' | 'month' | 'year' | 'hour' | 'minute';
-
-/** Made once for each zone: making one costs a thousand times what using it does. */
-const formats = new Map<string, Intl.DateTimeFormat>();
-
-/** With what every browser brings along: the calendar for reading itineraries is too heavy for a phone in the bay. */
-function partsOf(instant: EpochSeconds, timeZone: string): Record<Part, string> {
-  const format = formats.get(timeZone) ?? openFormat(timeZone);
-  const parts = format.formatToParts(instant * 1000).map(({ type, value }) => [type, value]);
-  return Object.fromEntries(parts);
-}
-
-function openFormat(timeZone: string): Intl.DateTimeFormat {
-  const date = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' } as const;
-  const time = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
-  const format = new Intl.DateTimeFormat('en-US', { timeZone, ...date, ...time });
-  formats.set(timeZone, format);
-  return format;
-}
+const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /**
  * The time of day in the event's zone, 24 hours, seconds cut. Throws when the zone is unknown.
@@ -27,8 +11,7 @@ function openFormat(timeZone: string): Intl.DateTimeFormat {
  * formatClock(1781331180, 'Europe/Vienna') // '08:13'
  */
 export function formatClock(instant: EpochSeconds, timeZone: string): string {
-  const { hour, minute } = partsOf(instant, timeZone);
-  return `${hour}:${minute}`;
+  return zoned(instant, timeZone).toPlainTime().toString({ smallestUnit: 'minute' });
 }
 
 /**
@@ -38,8 +21,8 @@ export function formatClock(instant: EpochSeconds, timeZone: string): string {
  * formatDay(1781331180, 'Europe/Vienna') // 'Sat 13 Jun 2026'
  */
 export function formatDay(instant: EpochSeconds, timeZone: string): string {
-  const { weekday, day, month, year } = partsOf(instant, timeZone);
-  return `${weekday} ${day} ${month} ${year}`;
+  const local = zoned(instant, timeZone);
+  return `${WEEKDAYS[local.dayOfWeek - 1]} ${local.day} ${MONTHS[local.month - 1]} ${local.year}`;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { finding } from '@halfshaft/contract';
 import type { TaskId } from '@halfshaft/worklog';
-import * as z from 'zod';
+import { z } from 'zod';
 import { KEPT_FORMS } from '@/lib/keep-typed';
 import { readDraft } from './use-draft';
 

@@ -1,7 +1,7 @@
 import { carPlace } from '@halfshaft/contract';
 import { INCIDENT_CODES, type IncidentCode, incidentInWords } from '@halfshaft/lifing';
 import { useState } from 'react';
-import * as z from 'zod';
+import { z } from 'zod';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';

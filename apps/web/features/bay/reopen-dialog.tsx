@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import * as z from 'zod';
+import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';

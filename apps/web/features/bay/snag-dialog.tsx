@@ -1,6 +1,6 @@
 import { carPlace } from '@halfshaft/contract';
 import { useState } from 'react';
-import * as z from 'zod';
+import { z } from 'zod';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';

@@ -1,7 +1,7 @@
 import { conditions } from '@halfshaft/contract';
 import type { ConditionName, StageId } from '@halfshaft/itinerary';
 import { stageKeyOf } from '@halfshaft/worklog';
-import * as z from 'zod';
+import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import styles from './bay.module.css';

@@ -4,7 +4,7 @@ import { actionArgs } from '@halfshaft/contract';
 import { type EpochSeconds, formatClock } from '@halfshaft/itinerary';
 import type { PersonId } from '@halfshaft/worklog';
 import { useState } from 'react';
-import * as z from 'zod';
+import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
 import { FieldError } from '@/components/field';

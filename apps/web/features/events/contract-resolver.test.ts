@@ -1,6 +1,6 @@
 import { shortText, wholeNumber } from '@halfshaft/contract';
 import { describe, expect, it } from 'vitest';
-import * as z from 'zod';
+import { z } from 'zod';
 import { contractResolver, findProblems } from './contract-resolver';
 
 const schema = z.object({ name: shortText('The name', 5), seconds: wholeNumber('The time', 30, 90) });

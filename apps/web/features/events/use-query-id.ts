@@ -1,5 +1,5 @@
 import { useSearchParams } from 'next/navigation';
-import * as z from '@/lib/zod';
+import { z } from '@/lib/zod';
 
 const id = z.uuid();
 
