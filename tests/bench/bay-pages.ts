@@ -1,9 +1,6 @@
-import { resolve } from 'node:path';
 import type { BrowserContext } from 'playwright-core';
 import { startChromium } from '../browser/start-chromium';
 import type { Bench } from './open-bench';
-
-export const PAGES_FOLDER = resolve(import.meta.dirname, '../../apps/web/out');
 
 /** A phone of the team's founder, with nothing on it yet. */
 export async function openPhone(bench: Bench, url: string): Promise<BrowserContext> {

@@ -5,7 +5,8 @@ import { gzipSync } from 'node:zlib';
 import type { BrowserContext, Page } from 'playwright-core';
 import { closeChromium } from '../browser/start-chromium';
 import { startApiProcess } from '../faults/start-process';
-import { bayAddress, openPhone, PAGES_FOLDER } from './bay-pages';
+import { PAGES_FOLDER } from '../support/screens';
+import { bayAddress, openPhone } from './bay-pages';
 import { medianOf, ROUNDS } from './median-of';
 import { openBench } from './open-bench';
 

@@ -5,7 +5,8 @@ import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { bayOf, countKeptReplicas, crash, openPhone, PAGES, raiseSnag, snagWords, untilKept } from './phone';
+import { PAGES } from '../support/screens';
+import { bayOf, countKeptReplicas, crash, openPhone, raiseSnag, snagWords, untilKept } from './phone';
 
 /** What a browser says of requests that reach nobody; how many there are is chance. */
 const tolerated = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|Failed to load resource/];

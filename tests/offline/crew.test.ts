@@ -3,7 +3,8 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible } from '../browser/chromium';
 import { foundTeamAtEvent, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { openPhone, PAGES, readLog, untilKept } from './phone';
+import { PAGES } from '../support/screens';
+import { openPhone, readLog, untilKept } from './phone';
 
 let house: House;
 beforeAll(async () => {

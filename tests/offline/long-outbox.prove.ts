@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type House, openHouse } from '../support/house';
-import { countKept, PAGES, snagWords } from './phone';
+import { PAGES } from '../support/screens';
+import { countKept, snagWords } from './phone';
 import { expectInOrder, sendLongOutbox } from './send-long-outbox';
 
 const MANY = 10_000;

@@ -5,7 +5,8 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { foundTeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { countKept, openBay, openPhone, PAGES, raiseSnag, readLog, snagWords } from './phone';
+import { PAGES } from '../support/screens';
+import { countKept, openBay, openPhone, raiseSnag, readLog, snagWords } from './phone';
 import { expectInOrder, sendLongOutbox } from './send-long-outbox';
 
 const MANY = 10_000;

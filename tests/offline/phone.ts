@@ -1,4 +1,3 @@
-import { resolve } from 'node:path';
 import type { LogEntry } from '@halfshaft/worklog';
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -6,7 +5,6 @@ import { openPage, type PageOptions } from '../browser/chromium';
 import type { TeamAtEvent } from '../support/event';
 import type { House } from '../support/house';
 
-export const PAGES = { kind: 'build' as const, folder: resolve(import.meta.dirname, '../../apps/web/out') };
 /** What a browser says of requests that reach nobody or are refused; how many there are is chance. */
 const TOLERATED = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_FAILED|Failed to load resource/];
 

@@ -4,7 +4,8 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
 import { type House, openHouse } from '../support/house';
-import { bayOf, crash, openBay, openPhone, PAGES, raiseSnag, readLog } from './phone';
+import { PAGES } from '../support/screens';
+import { bayOf, crash, openBay, openPhone, raiseSnag, readLog } from './phone';
 
 const PATIENT = { timeout: 20_000 };
 const WORDS = 'Oil on the hub';

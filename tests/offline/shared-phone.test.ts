@@ -2,13 +2,13 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
 import { type House, openHouse, PASSWORD } from '../support/house';
+import { PAGES } from '../support/screens';
 import {
   bayOf,
   countKept,
   holdBack,
   openBay,
   openPhone,
-  PAGES,
   raiseSnag,
   readLog,
   snagWords,

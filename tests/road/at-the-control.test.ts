@@ -1,19 +1,17 @@
-import { resolve } from 'node:path';
 import { dueAt, formatClock } from '@halfshaft/itinerary';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
 const LATE_MINUTES = 5;
 const SECONDS_INTO_MINUTE = 20;
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

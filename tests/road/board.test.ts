@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
-import { openBay, openPhone, PAGES } from '../offline/phone';
+import { openBay, openPhone } from '../offline/phone';
 import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent, taskRef } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { PAGES } from '../support/screens';
 
 const PATIENT = { timeout: 20_000 };
 const WALL = { width: 1920, height: 1080 };

@@ -1,14 +1,11 @@
-import { resolve } from 'node:path';
 import { dueAt, formatClock } from '@halfshaft/itinerary';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { amended, publishAndTakeOver } from '../support/bulletin';
 import { ITINERARY, joinTeam } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { DESK, PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
-const DESK = { width: 1440, height: 900 };
 const SIZES = [PHONE, DESK];
 const SCHEMES = ['light', 'dark'] as const;
 const BEFORE_START = Date.parse('2026-06-13T05:00:00Z');
@@ -16,7 +13,7 @@ const NOTE = 'Timber lorries on Long Rigg. Questions to the clerk of the course.
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
   house.clock.set(BEFORE_START);
 });
 afterAll(() => house.close());

@@ -1,12 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openPage, runAxe, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { PAGES } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
 const SIZES = [
   { width: 360, height: 740, colorScheme: 'dark' as const },
   { width: 1440, height: 900, colorScheme: 'light' as const },
@@ -17,7 +16,7 @@ const MENDED = WRONG.replace('roof rack', 'body').replace('quick', '1');
 let house: House;
 let team: TeamAtEvent;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
   team = await foundTeamAtEvent(house);
 });
 afterAll(() => house.close());

@@ -1,12 +1,10 @@
-import { resolve } from 'node:path';
 import { formatClock, servicesOf } from '@halfshaft/itinerary';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openPage, runAxe, screenshot } from '../browser/chromium';
 import { type House, openHouse } from '../support/house';
+import { PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
 const LAPTOP = { width: 1440, height: 900 };
 
 /** Invented, as a reader copies it from a PDF: titles, a wrapped name, a page line; a letter O for 0 and an S for 5. */
@@ -29,7 +27,7 @@ Version of 1 May 2026                                      Page 1 of 1
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

@@ -1,11 +1,9 @@
-import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { type House, openHouse } from '../support/house';
+import { PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
 const LAPTOP = { width: 1440, height: 900 };
 
 /** Invented. A column says nothing of the route, a line that is no point stands in it, and the second control of the service is missing. */
@@ -22,7 +20,7 @@ TC2A;Finish Ashcombe;;9.30;0:30;11:20
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

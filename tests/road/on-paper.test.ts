@@ -12,13 +12,11 @@ import {
   taskRef,
 } from '../support/event';
 import { type House, openHouse } from '../support/house';
-
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const DESK = { width: 1440, height: 900 };
+import { DESK, PAGES } from '../support/screens';
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

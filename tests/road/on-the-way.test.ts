@@ -1,18 +1,16 @@
-import { resolve } from 'node:path';
 import { dueAt, formatClock } from '@halfshaft/itinerary';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
 const LAPTOP = { width: 1440, height: 900 };
 const SECONDS_INTO_MINUTE = 20;
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

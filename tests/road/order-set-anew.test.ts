@@ -1,17 +1,16 @@
-import { resolve } from 'node:path';
 import { dueAt, formatClock, positionsOf, servicesOf } from '@halfshaft/itinerary';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { PAGES } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
 const FIRST = 7;
 const AFTER_REGROUP = 3;
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

@@ -1,29 +1,24 @@
-import { resolve } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { DESK, PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
 const PALETTES = ['Paper', 'Graphite', 'Sun', 'Night'];
-const SIZES = [
-  { width: 360, height: 740 },
-  { width: 1440, height: 900 },
-] as const;
+const SIZES = [PHONE, DESK];
 
 // What a palette can break; the rest of these pages is looked at with all the others.
 const COLOURS = ['color-contrast', 'link-in-text-block'];
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 
 it('shows event, bay and the crew’s page in four palettes, chosen in one tap and kept', async () => {
   const team = await foundTeamAtEvent(house, 'Palette');
-  const [phone] = SIZES;
-  const { page } = await openPage({ ...phone, baseUrl: house.url, cookie: team.cookie });
+  const { page } = await openPage({ ...PHONE, baseUrl: house.url, cookie: team.cookie });
   const query = new URLSearchParams({ team: team.teamId, event: team.eventId, car: team.entryId, at: 'A' });
   const inks = new Set<string>();
   for (const route of ['event', 'bay', 'event/road']) {

@@ -1,19 +1,16 @@
 import { randomUUID } from 'node:crypto';
-import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, ITINERARY, makeAction } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { DESK, PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
-const DESK = { width: 1440, height: 900 };
 const CHANGE = 'Front brake pads: change';
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

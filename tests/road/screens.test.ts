@@ -1,17 +1,14 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { type DemoWorld, loadDemoWorld } from '../support/demo-house';
 import { ITINERARY } from '../support/event';
 import { type House, openHouse } from '../support/house';
+import { DESK, PAGES, PAGES_FOLDER, PHONE } from '../support/screens';
 import { type ScreenIds, type ScreenState, screenTable } from './screen-table';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const SIZES = [
-  { width: 360, height: 740 },
-  { width: 1440, height: 900 },
-] as const;
+const SIZES = [PHONE, DESK];
 // What the palette can break; the rest of the page is the one looked at just before.
 const COLOURS = ['color-contrast', 'link-in-text-block'];
 
@@ -20,7 +17,7 @@ let ids: ScreenIds;
 let cookies: Record<ScreenState['who'], string>;
 
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
   const world = await loadDemoWorld(house);
   ({ ids, cookies } = await furnish(world));
 });
@@ -99,7 +96,7 @@ async function issueBulletin({ userId, organiserId }: { userId: string; organise
 
 /** The routes of the build, from its own files. */
 function builtRoutes(): string[] {
-  const names = readdirSync(OUT, { recursive: true }).map(String);
+  const names = readdirSync(PAGES_FOLDER, { recursive: true }).map(String);
   const pages = names.filter(
     (name) => /(^|\/)index\.html$/.test(name) && !name.startsWith('_') && !name.startsWith('404'),
   );
@@ -108,7 +105,7 @@ function builtRoutes(): string[] {
 
 describe('every screen', () => {
   it('is in the table, and no other', () => {
-    expect(existsSync(join(OUT, 'index.html'))).toBe(true);
+    expect(existsSync(join(PAGES_FOLDER, 'index.html'))).toBe(true);
     expect(Object.keys(screenTable(ids)).sort()).toEqual(builtRoutes());
   });
 
@@ -121,9 +118,8 @@ describe('every screen', () => {
 
 /** Loads a state once: what the width and the palette change is done by style sheets, so the open page is made wider and darker. */
 async function look(route: string, screen: ScreenState): Promise<void> {
-  const [phone, desk] = SIZES;
   const { page } = await openPage({
-    ...phone,
+    ...PHONE,
     baseUrl: house.url,
     cookie: cookies[screen.who],
     tolerated: screen.tolerated ?? [],
@@ -132,7 +128,7 @@ async function look(route: string, screen: ScreenState): Promise<void> {
   await page.getByText(screen.shows).filter({ visible: true }).first().waitFor({ timeout: 15_000 });
   await page.waitForLoadState('load');
   const name = `${route.replaceAll('/', '-').replace(/^-|-$/g, '') || 'start'}-${screen.state}`;
-  for (const size of [phone, desk]) {
+  for (const size of SIZES) {
     await page.setViewportSize(size);
     await page.emulateMedia({ colorScheme: 'light' });
     await expectAccessible(page, `${name}-${size.width}-light`);

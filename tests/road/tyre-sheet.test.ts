@@ -1,17 +1,13 @@
-import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, makeAction } from '../support/event';
 import { type House, openHouse } from '../support/house';
-
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
-const DESK = { width: 1440, height: 900 };
+import { DESK, PAGES, PHONE } from '../support/screens';
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 

@@ -1,11 +1,9 @@
-import { resolve } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openPage } from '../browser/chromium';
 import { type House, openHouse, PASSWORD } from '../support/house';
+import { PAGES, PHONE } from '../support/screens';
 
-const OUT = resolve(import.meta.dirname, '../../apps/web/out');
-const PHONE = { width: 360, height: 740 };
 const LAPTOP = { width: 1440, height: 900 };
 
 /** Three mistakes: a letter in the kilometres, a time that is none, a service without its out control. */
@@ -24,7 +22,7 @@ const MENDED = WITH_MISTAKES.replace('11.x', '11.4')
 
 let house: House;
 beforeAll(async () => {
-  house = await openHouse({ pages: { kind: 'build', folder: OUT } });
+  house = await openHouse({ pages: PAGES });
 });
 afterAll(() => house.close());
 
