@@ -13,6 +13,7 @@ const MEANS: Record<ConcernCode, string> = {
   tookBackYours: 'It was yours. If it was right, do it once more.',
   raisedToo: 'You had raised it before. Both stand in one snag.',
   recordedToo: 'You had recorded it before. What you recorded stands.',
+  signedForYou: 'If that was not you, say so: the work must be checked again.',
   saidOtherwise: 'You had said otherwise, and the last one counts. Ask which is right.',
 };
 

@@ -161,6 +161,18 @@ describe('concernsOf', () => {
     expect(bay.log.slice(-1).flatMap((entry) => concernsOf(state, entry))).toEqual([]);
   });
 
+  it('tells whoever is said to have signed on another device, and nobody who signed on their own', () => {
+    const told = ([MIA, KAI] as const).map((enteredBy) => {
+      const bay = openBay();
+      bay.act(close(NUTS), JO, RULES);
+      const { state } = bay;
+      const args = { task: NUTS, byInitials: true } as const;
+      bay.act({ kind: 'signTask', args }, doerOf(KAI, { enteredBy }), RULES);
+      return bay.log.slice(-1).flatMap((entry) => concernsOf(state, entry));
+    });
+    expect(told).toEqual([[{ personId: KAI, code: 'signedForYou' }], []]);
+  });
+
   it('says what happened and what to do', () => {
     expect(play('takeTask', 'closeTask', doerOf(KAI)).first).toEqual([
       "Kai closed 'Wheel nuts' at Service B. You had it: leave it now, or look at what was done.",

@@ -16,7 +16,8 @@ export type ConcernCode =
   | 'tookBackYours'
   | 'raisedToo'
   | 'recordedToo'
-  | 'saidOtherwise';
+  | 'saidOtherwise'
+  | 'signedForYou';
 
 /** Somebody who must be told of an entry, beside its author. */
 export interface Concern {
@@ -26,7 +27,7 @@ export interface Concern {
 
 /**
  * Whom an entry concerns beside who did it and who typed it: the other side of each conflict, so that nobody goes on with
- * work that another has closed, left or opened again.
+ * work that another has closed, left or opened again; and whoever another's device or a paper says has signed.
  *
  * @param before the state right before the entry
  *
@@ -34,8 +35,10 @@ export interface Concern {
  * concernsOf(state, closedByKai) // [{ personId: 'mia', code: 'closedWhatYouHold' }]
  */
 export function concernsOf(before: WorkState, entry: EntryDraft): Concern[] {
-  const concerns = concernsIn(before, entry);
-  return concerns.filter(({ personId }) => personId !== entry.by && personId !== entry.enteredBy);
+  const { by, enteredBy, body } = entry;
+  // By initials or in ink, which prove little: whose name it is must be able to say that it was not them.
+  if (body.kind === 'signed') return by === enteredBy ? [] : [{ personId: by, code: 'signedForYou' }];
+  return concernsIn(before, entry).filter(({ personId }) => personId !== by && personId !== enteredBy);
 }
 
 function concernsIn(before: WorkState, { body }: EntryDraft): Concern[] {
