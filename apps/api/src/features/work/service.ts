@@ -48,9 +48,9 @@ export interface Push {
 
 /**
  * So many actions share a transaction. More would mean fewer round trips; fewer, that nobody's single tap waits long while
- * a phone that was out of coverage hands in its backlog: fifty take about twice as long as ten did.
+ * a phone that was out of coverage hands in its backlog.
  */
-const ACTIONS_AT_ONCE = 50;
+const ACTIONS_AT_ONCE = 25;
 
 /**
  * Decides pushed actions in their device's order, a few in each transaction. A refused or malformed one is answered like
