@@ -26,7 +26,7 @@ const STARTER_CHOICES: readonly (Choice & { value: StarterSet })[] = [
   {
     value: 'small',
     label: 'A small set',
-    hint: 'Three rounds and a few jobs, about twelve cards. For a first event: what is due at every service fits two people in twenty minutes.',
+    hint: 'Five rounds and a few jobs, about thirteen cards. For a first event: what is due at every service fits two people in twenty minutes.',
   },
   {
     value: 'full',
