@@ -1,6 +1,9 @@
 import type { PhotoSize } from '@halfshaft/contract';
-import { type MemberTx, type Store, type TeamTx, withTeam } from '@halfshaft/store';
+import type { TeamTx } from '@halfshaft/store';
 import { toDate } from '../../clock';
+
+// A revoked member may still bring the picture of a photo that the log took.
+export { inTeam } from '../work/data';
 
 /** What the log says of a photo, and whether its picture is here. */
 export interface KnownPhoto {
@@ -9,15 +12,6 @@ export interface KnownPhoto {
   sha256: string;
   withdrawn: boolean;
   isStored: boolean;
-}
-
-/** A revoked member is let in to bring what was recorded before: the log took the fact, so it may have its picture. */
-export function inTeam<T>(
-  store: Store,
-  claim: { teamId: string; userId: string },
-  work: (tx: MemberTx) => Promise<T>,
-): Promise<T> {
-  return withTeam(store, claim, work, { letRevoked: true });
 }
 
 export async function findKnownPhoto({ db, teamId }: TeamTx, photoId: string): Promise<KnownPhoto | null> {
