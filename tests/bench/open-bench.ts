@@ -6,6 +6,7 @@ import { buildApp } from '@halfshaft/api/app';
 import { createAuth } from '@halfshaft/api/auth';
 import { openLiveLog } from '@halfshaft/api/live';
 import { callAppRouter } from '@halfshaft/api/router';
+import { readNews } from '@halfshaft/api/work';
 import { DEMO_ITINERARY } from '@halfshaft/prisma/demo';
 import { openStore } from '@halfshaft/store';
 import { type DatabaseUrls, prepareDatabase, startEmbedded } from '@halfshaft/store/embedded';
@@ -37,7 +38,7 @@ export async function openBench({ manyCards = true } = {}): Promise<Bench> {
   const urls = await prepareDatabase(server.adminUrl, 'bench', LOGINS);
   const store = openStore({ pooledUrl: urls.appUrl, poolSize: POOL_SIZE });
   const signIn = createAuth({ authUrl: urls.authUrl, secret: SECRET, publicUrl: 'http://localhost' });
-  const live = await openLiveLog(urls.appUrl);
+  const live = await openLiveLog(urls.appUrl, (...asked) => readNews(store, ...asked));
   const clock = { now: () => Date.now() };
   const parts = { store, auth: signIn.auth, live, clock, pages: { kind: 'none' as const } };
   const app = await buildApp({ ...parts, photoLimits: { eventBytes: 0, teamBytes: 0 }, logLevel: 'silent' });

@@ -1,6 +1,14 @@
 import { randomUUID } from 'node:crypto';
+import { readNews } from '@halfshaft/api/work';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent, taskRef } from '../support/event';
+import {
+  foundTeamAtEvent,
+  ITINERARY,
+  joinTeam,
+  makeAction,
+  type TeamAtEvent,
+  taskRef,
+} from '../support/event';
 import { type Caller, type House, openHouse } from '../support/house';
 import { type LiveStream, openLiveStream } from './live-stream';
 import { type ApiProcess, startApiProcess } from './start-process';
@@ -80,7 +88,7 @@ describe('what is heard', () => {
     expect(await stream.next()).toBe('data: 0');
     for (let times = 0; times < 2; times += 1) {
       const { lastSeq } = await act(mia);
-      expect(await stream.next()).toBe(`data: ${lastSeq}`);
+      expect(await nextSeq(stream)).toBe(lastSeq);
     }
   });
 
@@ -88,9 +96,9 @@ describe('what is heard', () => {
     const [here, there] = [await watch(house.url), await watch(second.url)];
     expect([await here.next(), await there.next()]).toEqual(['data: 0', 'data: 0']);
     const seq = await actOverHttp(second.url, mia);
-    expect([await here.next(), await there.next()]).toEqual([`data: ${seq}`, `data: ${seq}`]);
+    expect([await nextSeq(here), await nextSeq(there)]).toEqual([seq, seq]);
     const { lastSeq } = await act(mia);
-    expect([await here.next(), await there.next()]).toEqual([`data: ${lastSeq}`, `data: ${lastSeq}`]);
+    expect([await nextSeq(here), await nextSeq(there)]).toEqual([lastSeq, lastSeq]);
   });
 
   it('hears nothing of a push that was refused, nor of other events', async () => {
@@ -107,7 +115,57 @@ describe('what is heard', () => {
     });
     await expect(stream.next(1_500)).rejects.toThrow('Nothing came');
     const { lastSeq } = await act(mia);
-    expect(await stream.next()).toBe(`data: ${lastSeq}`);
+    expect(await nextSeq(stream)).toBe(lastSeq);
+  });
+
+  it('brings what is new before its seq, the same as a pull gives', async () => {
+    const stream = await watch(house.url);
+    await stream.next();
+    for (let times = 0; times < 2; times += 1) {
+      const { lastSeq } = await act(mia);
+      const { teamId, eventId } = team;
+      const pulled = await team.caller.work.pull({ teamId, eventId, since: lastSeq - 1 });
+      expect(await stream.next()).toBe(`event: entries\ndata: ${JSON.stringify(pulled.entries)}`);
+      expect(await stream.next()).toBe(`data: ${lastSeq}`);
+    }
+  });
+
+  it('leaves more than fifty new entries to a pull', async () => {
+    const { teamId, eventId, userId } = team;
+    const actions = Array.from({ length: 51 }, () => confirm(team, mia.personId));
+    const { lastSeq } = await mia.caller.work.push({ teamId, eventId, actions });
+    const newsSince = (since: number) => readNews(house.store, { teamId, eventId }, [userId], since);
+    expect((await newsSince(lastSeq - 50))?.entries.map((entry) => entry.seq).at(-1)).toBe(lastSeq);
+    expect(await newsSince(lastSeq - 51)).toEqual({ entries: [], watchers: new Set([userId]) });
+  });
+
+  it('reads nothing for strangers, nor for a helper of another event', async () => {
+    const { teamId, eventId, caller } = team;
+    const other = await foundTeamAtEvent(house, 'Stranger');
+    const elsewhere = await caller.event.create({ teamId, name: 'Another event', itinerary: ITINERARY });
+    const link = await caller.invite.create({
+      ...{ teamId, role: 'mechanic', days: 2 },
+      eventId: elsewhere.ok ? elsewhere.eventId : '',
+    });
+    const helper = await house.signInAnonymously();
+    await house.callAs(helper.userId).invite.accept({ token: link.token, name: 'Helper elsewhere' });
+    const of = { teamId, eventId };
+    expect(await readNews(house.store, of, [other.userId], 0)).toBe(null);
+    expect(await readNews(house.store, of, [helper.userId], 0)).toEqual({ entries: [], watchers: new Set() });
+    const both = await readNews(house.store, { ...of, teamId: other.teamId }, [other.userId, team.userId], 0);
+    expect(both).toEqual({ entries: [], watchers: new Set([other.userId]) });
+  });
+
+  it('ends for whoever is taken out of the team, before anything more is told', async () => {
+    const leaver = await joinTeam(house, team, 'Leaver again');
+    const [theirs, ours] = [await watch(house.url, leaver.cookie), await watch(house.url)];
+    expect([await theirs.next(), await ours.next()]).toEqual(['data: 0', 'data: 0']);
+    const people = await team.caller.people.list({ teamId: team.teamId });
+    const found = people.find((person) => person.personId === leaver.personId)?.membership?.membershipId;
+    await team.caller.people.revoke({ teamId: team.teamId, membershipId: found ?? '' });
+    const { lastSeq } = await act(mia);
+    expect(await nextSeq(ours)).toBe(lastSeq);
+    await expect(theirs.next()).rejects.toThrow('The stream of /live ended.');
   });
 
   it('beats when nothing happens, so that nothing on the way closes the stream', async () => {
@@ -127,7 +185,7 @@ describe('what is heard', () => {
     expect(dropped).toHaveLength(2); // one listener a process
     expect(await stream.next()).toBe('data: 0');
     const { lastSeq } = await act(mia);
-    expect(await stream.next()).toBe(`data: ${lastSeq}`);
+    expect(await nextSeq(stream)).toBe(lastSeq);
   });
 
   it('goes on, in both processes, after the database dropped every connection', async () => {
@@ -141,7 +199,7 @@ describe('what is heard', () => {
     expect(await stream.next()).toBe('data: 0');
     for (const url of [house.url, second.url]) {
       const seq = await actOverHttp(url, mia);
-      expect(await stream.next()).toBe(`data: ${seq}`);
+      expect(await nextSeq(stream)).toBe(seq);
     }
   });
 
@@ -158,10 +216,18 @@ function addressOf(url: string, teamId: string, eventId: string): string {
   return `${url}/live?team=${teamId}&event=${eventId}`;
 }
 
-async function watch(url: string): Promise<LiveStream> {
-  const stream = await openLiveStream(addressOf(url, team.teamId, team.eventId), team.cookie);
+async function watch(url: string, cookie = team.cookie): Promise<LiveStream> {
+  const stream = await openLiveStream(addressOf(url, team.teamId, team.eventId), cookie);
   open.push(stream);
   return stream;
+}
+
+/** The seq told next, whatever content comes before it. */
+async function nextSeq(stream: LiveStream): Promise<number> {
+  for (;;) {
+    const [, seq] = /^data: (\d+)$/.exec(await stream.next()) ?? [];
+    if (seq !== undefined) return Number(seq);
+  }
 }
 
 /** One fact more in the log. */

@@ -5,6 +5,7 @@ import { type LiveLog, openLiveLog } from '@halfshaft/api/live';
 import type { PageSource } from '@halfshaft/api/pages';
 import { moveMemberships } from '@halfshaft/api/people';
 import { callAppRouter, type DemoApi } from '@halfshaft/api/router';
+import { readNews } from '@halfshaft/api/work';
 import { openStore, type Store } from '@halfshaft/store';
 import { cloneDatabase, type TestDatabase } from '@halfshaft/store/embedded';
 import type { FastifyInstance } from 'fastify';
@@ -56,7 +57,7 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     publicUrl: 'http://localhost',
     onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
   });
-  const live = await openLiveLog(database.appUrl);
+  const live = await openLiveLog(database.appUrl, (...asked) => readNews(store, ...asked));
   const pages = options.pages ?? { kind: 'none' as const };
   const photoLimits = options.photoLimits ?? ROOMY;
   const parts = { store, auth: signIn.auth, live, clock, pages, photoLimits };

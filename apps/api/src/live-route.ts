@@ -3,7 +3,7 @@ import { NotAMember, type Store } from '@halfshaft/store';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { UNEXPECTED_SENTENCE } from './errors';
-import type { LiveLog } from './features/work/live';
+import type { Growth, LiveLog } from './features/work/live';
 import { mayWatch } from './features/work/service';
 import type { Account } from './trpc';
 
@@ -17,8 +17,8 @@ interface LiveParts {
 }
 
 /**
- * `/live?team=…&event=…`: a stream that says how far the log has grown, nothing more; clients pull the content. Never
- * compressed, and a heartbeat keeps proxies from closing it.
+ * `/live?team=…&event=…`: a stream that says how far the log has grown, with the new entries before it where they are few;
+ * everything else clients pull. Never compressed, and a heartbeat keeps proxies from closing it.
  */
 export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }: LiveParts): void {
   app.get('/live', async (request, reply) => {
@@ -28,7 +28,8 @@ export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }:
     const answer = await askWhoWatches(async () => {
       const account = await findAccount(request);
       if (!account) return 'stranger';
-      return (await mayWatch(store, { teamId: team, userId: account.userId }, event)) ? 'may' : 'notYours';
+      const { userId } = account;
+      return (await mayWatch(store, { teamId: team, userId }, event)) ? { userId } : 'notYours';
     });
     if (answer instanceof Error) {
       app.log.error(answer);
@@ -45,7 +46,14 @@ export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }:
       'x-accel-buffering': 'no',
     });
     stream.write('data: 0\n\n');
-    const end = live.subscribe({ teamId: team, eventId: event }, (seq) => stream.write(`data: ${seq}\n\n`));
+    const end = live.subscribe(
+      { teamId: team, eventId: event },
+      {
+        userId: answer.userId,
+        hear: (growth) => stream.write(blocksOf(growth, stream.writableNeedDrain)),
+        end: () => stream.end(),
+      },
+    );
     const beat = setInterval(() => stream.write(': still here\n\n'), HEARTBEAT_MS);
     stream.on('close', () => {
       clearInterval(beat);
@@ -54,10 +62,16 @@ export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }:
   });
 }
 
-type Watcher = 'may' | 'stranger' | 'notYours';
+/** Whoever is slow to read gets no content piled up for them: they pull when they come to it. */
+function blocksOf({ seq, entries }: Growth, isSlow: boolean): string {
+  const content = entries === null || isSlow ? '' : `event: entries\ndata: ${entries}\n\n`;
+  return `${content}data: ${seq}\n\n`;
+}
+
+type Answer = { userId: string } | 'stranger' | 'notYours';
 
 /** A database that is away says nothing of whose event it is: the error is handed back, to be told apart from a "no". */
-async function askWhoWatches(ask: () => Promise<Watcher>): Promise<Watcher | Error> {
+async function askWhoWatches(ask: () => Promise<Answer>): Promise<Answer | Error> {
   try {
     return await ask();
   } catch (error) {

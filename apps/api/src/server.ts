@@ -6,6 +6,7 @@ import { type Clock, systemClock } from './clock';
 import type { Env } from './env';
 import { moveMemberships } from './features/people/service';
 import { openLiveLog } from './features/work/live';
+import { readNews } from './features/work/service';
 import type { PageSource } from './serve-pages';
 
 const BYTES_IN_MEGABYTE = 1_000_000;
@@ -33,7 +34,9 @@ export async function startServer(env: Env, options: ServerOptions): Promise<Run
     publicUrl: env.PUBLIC_URL,
     onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
   });
-  const live = await openLiveLog(env.DATABASE_DIRECT_URL ?? env.DATABASE_APP_URL);
+  const live = await openLiveLog(env.DATABASE_DIRECT_URL ?? env.DATABASE_APP_URL, (...asked) =>
+    readNews(store, ...asked),
+  );
   const closeParts = async () => {
     await live.close();
     await signIn.close();

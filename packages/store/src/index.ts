@@ -11,6 +11,7 @@ export {
   type TeamClaim,
   type TeamTx,
   withInvite,
+  withMembers,
   withNewTeam,
   withTeam,
 } from './fence/with-team';

@@ -74,9 +74,11 @@ export class Network {
     const answer = await fetch(address, { headers: { cookie: this.cookie }, signal });
     if (answer.status !== 200 || !answer.body) return;
     hearing.opened();
-    // A chunk may hold part of a number: a seq that is too small costs nothing, the next look finds the rest.
+    let unread = '';
     for await (const text of answer.body.pipeThrough(new TextDecoderStream())) {
-      for (const [, seq] of text.matchAll(/^data: (\d+)$/gm)) hearing.seq(Number(seq));
+      const blocks = (unread + text).split('\n\n');
+      unread = blocks.pop() ?? '';
+      for (const block of blocks) hearBlock(block, hearing);
     }
   }
 
@@ -90,4 +92,12 @@ export class Network {
     if (this.isCut || fate === 'lostAfter') throw new TypeError('Cut on the way back.');
     return answer;
   }
+}
+
+/** As a browser's own reader of such streams understands a block. */
+function hearBlock(block: string, hearing: LiveHearing): void {
+  const data = /^data: (.*)$/m.exec(block)?.[1];
+  if (data === undefined) return;
+  if (block.startsWith('event: entries\n')) hearing.entries(JSON.parse(data));
+  else hearing.seq(Number(data));
 }

@@ -151,6 +151,8 @@ export class FakeServer {
   /** Every next answer instead of the right one; null: answers as it should. */
   failing: 'lost' | 'lostAfterTaking' | Problem | null = null;
   pageSize = 500;
+  /** Whether the stream brings what is new, or only says how far the log has grown. */
+  tellsEntries = false;
   private readonly answers = new Map<ActionId, { action: PushedAction; result: PushResult }>();
   private readonly streams = new Set<LiveHearing>();
 
@@ -220,8 +222,12 @@ export class FakeServer {
   }
 
   private takeAll(actions: PushedAction[], me: string): PushResult[] {
+    const known = this.log.length;
     const results = actions.map((action) => this.take(action, me));
-    for (const hearing of this.streams) hearing.seq(this.log.length);
+    for (const hearing of this.streams) {
+      if (this.tellsEntries) hearing.entries(this.log.slice(known));
+      hearing.seq(this.log.length);
+    }
     return results;
   }
 

@@ -12,12 +12,13 @@ function openFeed() {
   const hearings: LiveHearing[] = [];
   const close = vi.fn();
   const onSeq = vi.fn();
+  const onEntries = vi.fn();
   const onChange = vi.fn();
   const open = (hearing: LiveHearing) => {
     hearings.push(hearing);
     return close;
   };
-  return { feed: new LiveFeed({ open, onSeq, onChange }), hearings, close, onSeq, onChange };
+  return { feed: new LiveFeed({ open, onSeq, onEntries, onChange }), hearings, close, onSeq, onChange };
 }
 
 describe('LiveFeed', () => {

@@ -1,3 +1,4 @@
+import type { LogEntry } from '@halfshaft/worklog';
 import { Backoff } from './backoff';
 
 /** What a live source tells. */
@@ -5,6 +6,8 @@ export interface LiveHearing {
   opened(): void;
   /** The log has grown to this seq; 0: something may have been missed. */
   seq(seq: number): void;
+  /** What is new in the log, told before its seq; often nothing, then it is asked for. */
+  entries(entries: readonly LogEntry[]): void;
   lost(): void;
 }
 
@@ -16,6 +19,7 @@ export function openLiveOf(teamId: string, eventId: string): OpenLive {
     const source = new EventSource(`/live?${new URLSearchParams({ team: teamId, event: eventId })}`);
     source.onopen = () => hearing.opened();
     source.onmessage = (message) => hearing.seq(Number(message.data));
+    source.addEventListener('entries', (message) => hearing.entries(JSON.parse(message.data)));
     source.onerror = () => {
       // The browser would try again by itself, but gives up for good after an error answer.
       source.close();
@@ -31,6 +35,7 @@ export interface LiveFeedParts {
   open: OpenLive;
   /** Called with each seq told, and with 0 at intervals while the stream is down. */
   onSeq: (seq: number) => void;
+  onEntries: LiveHearing['entries'];
   onChange: (connected: boolean) => void;
 }
 
@@ -49,6 +54,7 @@ export class LiveFeed {
     this.close = this.parts.open({
       opened: () => this.setConnected(true),
       seq: (seq) => this.parts.onSeq(seq),
+      entries: (entries) => this.parts.onEntries(entries),
       lost: () => this.onLost(),
     });
   }

@@ -38,6 +38,14 @@ export class LogPuller {
     if (seq === 0 || seq > this.log.lastSeq) this.pull();
   }
 
+  /** What the stream brought, if it goes on from what is known here; anything else is left to the next pull. */
+  take(entries: readonly LogEntry[]): void {
+    const fresh = entries.filter((entry) => entry.seq > this.log.lastSeq);
+    if (this.busy || this.stopped || !this.caughtUp || fresh[0]?.seq !== this.log.lastSeq + 1) return;
+    this.add(fresh);
+    this.parts.onChange(null);
+  }
+
   pull(): void {
     this.stopped = false;
     this.askedAgain = true;
@@ -74,15 +82,22 @@ export class LogPuller {
       const { entries, lastSeq } = answer.value;
       // A log that ends before what is known here was put back from a copy: what is known is no longer the truth.
       const behind = lastSeq < this.log.lastSeq;
-      if (behind) this.parts.shelf.dropEntries();
-      else if (this.caughtUp) this.parts.onNews(this.log, entries);
-      this.log = addPage(behind ? emptyLog : this.log, entries);
-      this.parts.shelf.keepEntries(entries);
+      if (behind) {
+        this.parts.shelf.dropEntries();
+        this.log = emptyLog;
+      }
+      this.add(entries);
       const complete = !behind && (entries.length === 0 || this.log.lastSeq >= lastSeq);
       this.caughtUp ||= complete;
       this.parts.onChange(null);
       if (complete) return true;
     }
+  }
+
+  private add(entries: readonly LogEntry[]): void {
+    if (this.caughtUp) this.parts.onNews(this.log, entries);
+    this.log = addPage(this.log, entries);
+    this.parts.shelf.keepEntries(entries);
   }
 
   private tryLater(): void {

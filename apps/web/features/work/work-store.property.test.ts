@@ -190,8 +190,9 @@ afterEach(() => {
 
 it('loses nothing, sends nothing twice and nothing under another name, whatever happens to the phones', async () => {
   await fc.assert(
-    fc.asyncProperty(fc.array(step, { minLength: 5, maxLength: 40 }), async (steps) => {
+    fc.asyncProperty(fc.array(step, { minLength: 5, maxLength: 40 }), fc.boolean(), async (steps, tells) => {
       const world = new World();
+      world.server.tellsEntries = tells;
       await vi.advanceTimersByTimeAsync(0);
       for (const each of steps) await world.run(each);
       await world.comeToRest();

@@ -129,6 +129,35 @@ describe('WorkStore', () => {
     expect(server.requests.flat()).toHaveLength(1);
   });
 
+  it('takes what the stream brings and asks only where something is missing', async () => {
+    const server = new FakeServer();
+    server.tellsEntries = true;
+    const asked: number[] = [];
+    const client = server.clientOf(KAI);
+    const listening = {
+      ...client,
+      pull: (since: number) => {
+        asked.push(since);
+        return client.pull(since);
+      },
+    };
+    const kai = open(server, new FakeDisk(), KAI, noShelf, listening);
+    kai.start();
+    const mia = await openAndStart(server);
+    await settle();
+    const asWas = asked.length;
+    mia.act('takeTask', takeNuts, MIA);
+    await settle();
+    expect(task(kai, NUTS)).toMatchObject({ state: 'claimed', holder: MIA });
+    expect(asked).toHaveLength(asWas);
+
+    server.tellsEntries = false;
+    mia.act('releaseTask', takeNuts, MIA);
+    await settle();
+    expect(task(kai, NUTS)?.state).toBe('open');
+    expect(asked.slice(asWas)).toEqual([1]);
+  });
+
   it('shows what others did without being asked', async () => {
     const server = new FakeServer();
     const mia = await openAndStart(server);

@@ -96,6 +96,7 @@ export class WorkStore {
     this.feed = new LiveFeed({
       open: around.openLive,
       onSeq: (seq) => this.hearSeq(seq),
+      onEntries: (entries) => this.hearEntries(entries),
       onChange: (connected) => this.onConnected(connected),
     });
     this.snapshot = this.makeSnapshot();
@@ -264,6 +265,10 @@ export class WorkStore {
   /** While a long queue is sent, each answer is told by the stream too. */
   private hearSeq(seq: number): void {
     if (this.outbox.list().length <= LONG_QUEUE) this.puller.hear(seq);
+  }
+
+  private hearEntries(entries: readonly LogEntry[]): void {
+    if (this.outbox.list().length <= LONG_QUEUE) this.puller.take(entries);
   }
 
   /** What others did with this person's work is told, like an answer, until it has been read. */

@@ -58,19 +58,33 @@ export function withTeam<T>(
   });
 }
 
+/**
+ * One transaction inside the team's fence for those of these accounts that belong to it now; null, and no `work`, when none
+ * does. For telling several people of one team at once what is the same for all.
+ */
+export function withMembers<T>(
+  store: Store,
+  { teamId, userIds }: { teamId: string; userIds: readonly string[] },
+  work: (tx: TeamTx, members: readonly Member[]) => Promise<T>,
+): Promise<T | null> {
+  return runFenced(store, { team: teamId }, async (db) => {
+    const rows = await db.membership.findMany({
+      where: { teamId, userId: { in: [...new Set(userIds)] }, revokedAt: null },
+    });
+    return rows.length === 0 ? null : work({ db, teamId } as TeamTx, rows.map(toMember));
+  });
+}
+
 async function findMember(db: TransactionClient, claim: TeamClaim): Promise<Member | null> {
   const row = await db.membership.findUnique({
     where: { teamId_userId: { teamId: claim.teamId, userId: claim.userId } },
   });
-  if (!row) return null;
-  return {
-    membershipId: row.id,
-    personId: row.personId,
-    userId: row.userId,
-    role: row.role as TeamRole,
-    eventId: row.eventId,
-    revokedAt: row.revokedAt,
-  };
+  return row && toMember(row);
+}
+
+function toMember(row: Omit<Member, 'membershipId' | 'role'> & { id: string; role: string }): Member {
+  const { id: membershipId, personId, userId, eventId, revokedAt } = row;
+  return { membershipId, personId, userId, role: row.role as TeamRole, eventId, revokedAt };
 }
 
 /** One transaction inside the fence of a team that is being founded. The id must be new and made by the caller. */

@@ -42,11 +42,16 @@ export async function readLastSeq(tx: TeamTx, eventId: string): Promise<number> 
   return row?.lastSeq ?? 0;
 }
 
-export async function listLogEntries(tx: TeamTx, eventId: string, since: number): Promise<LogEntry[]> {
+export async function listLogEntries(
+  tx: TeamTx,
+  eventId: string,
+  since: number,
+  most = PULL_PAGE,
+): Promise<LogEntry[]> {
   const rows = await tx.db.logEntry.findMany({
     where: { teamId: tx.teamId, eventId, seq: { gt: since } },
     orderBy: { seq: 'asc' },
-    take: PULL_PAGE,
+    take: most,
   });
   return rows.map((row) => ({
     seq: row.seq,

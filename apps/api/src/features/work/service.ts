@@ -1,5 +1,5 @@
 import type { PushResult, pushedAction } from '@halfshaft/contract';
-import type { MemberTx, Store } from '@halfshaft/store';
+import { type MemberTx, type Store, withMembers } from '@halfshaft/store';
 import {
   type Action,
   applyAll,
@@ -34,6 +34,7 @@ import {
   saveChanges,
   storeActions,
 } from './data';
+import type { LogNews } from './live';
 
 type Pushed = z.infer<typeof pushedAction>;
 
@@ -247,12 +248,35 @@ function flagsInWords(entries: LogEntry[], nameOf: (personId: string) => string)
   return sentences.length > 0 ? `Kept. Note: ${sentences.join('; ')}.` : 'Kept.';
 }
 
+/** More new entries than this are pulled and not told by the stream. */
+const MOST_TOLD = 50;
+
 /** A page of the log after `since`. */
 export async function pull(tx: MemberTx, eventId: string, since: number) {
   if (!maySeeEvent(tx.member, eventId) || (await findEventName(tx, eventId)) === null) throw unknown();
   const entries = await listLogEntries(tx, eventId, since);
   const lastSeq = await readLastSeq(tx, eventId);
   return { entries, lastSeq };
+}
+
+/**
+ * What the log of an event has after `since`, and which of these accounts may know it now: one look for all who watch. Without
+ * entries when they are more than a stream should carry: then each asks page by page. Null when none belongs to the team.
+ */
+export function readNews(
+  store: Store,
+  { teamId, eventId }: { teamId: string; eventId: string },
+  userIds: readonly string[],
+  since: number,
+): Promise<LogNews | null> {
+  return withMembers(store, { teamId, userIds }, async (tx, members) => {
+    const may = members.filter((member) => maySeeEvent(member, eventId));
+    const entries = may.length > 0 ? await listLogEntries(tx, eventId, since, MOST_TOLD + 1) : [];
+    return {
+      entries: entries.length > MOST_TOLD ? [] : entries,
+      watchers: new Set(may.map(({ userId }) => userId)),
+    };
+  });
 }
 
 /** Whether this account may watch this event. Throws `NotAMember` for a stranger to the team. */
