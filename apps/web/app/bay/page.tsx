@@ -18,7 +18,7 @@ export default function Page() {
 function Waiting() {
   return (
     <PageFrame>
-      <LoadingState words="Fetching the event …" />
+      <LoadingState wholePage words="Fetching the event …" />
     </PageFrame>
   );
 }

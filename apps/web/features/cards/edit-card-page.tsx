@@ -29,7 +29,7 @@ export function EditCardPage({ teamId, car, cardId }: EditCardPageProps) {
   const team = useTeam(teamId);
   const cards = useQuery(api.card.list.queryOptions({ teamId, carId: car.carId }));
   const back = <LinkButton href={carAddress(teamId, car.carId)}>Back to the cards</LinkButton>;
-  if (cards.isPending) return <LoadingState words="Fetching the card …" />;
+  if (cards.isPending) return <LoadingState wholePage words="Fetching the card …" />;
   if (cards.data === undefined) {
     return <LoadTrouble wholePage error={cards.error} onTryAgain={() => cards.refetch()} />;
   }

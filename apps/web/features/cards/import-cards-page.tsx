@@ -21,7 +21,7 @@ export function ImportCardsPage({ teamId, car }: { teamId: string; car: CarRow }
   const queries = useQueryClient();
   const cards = useQuery(api.card.list.queryOptions({ teamId, carId }));
   const back = <LinkButton href={carAddress(teamId, carId)}>Back to the cards</LinkButton>;
-  if (cards.isPending) return <LoadingState words="Fetching the cards …" />;
+  if (cards.isPending) return <LoadingState wholePage words="Fetching the cards …" />;
   if (cards.data === undefined) {
     return <LoadTrouble wholePage error={cards.error} onTryAgain={() => cards.refetch()} />;
   }

@@ -35,7 +35,7 @@ export function CarPage() {
 function CarOfTeam({ teamId, carId }: { teamId: string; carId: string }) {
   const card = useSearchParams().get('card');
   const cars = useQuery(api.car.list.queryOptions({ teamId }));
-  if (cars.isPending) return <LoadingState words="Fetching the car …" />;
+  if (cars.isPending) return <LoadingState wholePage words="Fetching the car …" />;
   if (cars.data === undefined)
     return <LoadTrouble wholePage error={cars.error} onTryAgain={() => cars.refetch()} />;
   const car = cars.data.find((one) => one.carId === carId);

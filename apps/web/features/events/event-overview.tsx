@@ -41,7 +41,7 @@ interface EventOverviewProps {
 
 function EventOverview({ teamId, eventId }: EventOverviewProps) {
   const event = useQuery(api.event.get.queryOptions({ teamId, eventId }));
-  if (event.isPending) return <LoadingState words="Fetching the event …" />;
+  if (event.isPending) return <LoadingState wholePage words="Fetching the event …" />;
   if (event.data === undefined) {
     return <LoadTrouble wholePage error={event.error} onTryAgain={() => event.refetch()} />;
   }

@@ -29,7 +29,7 @@ interface ItineraryOfEventProps {
 function ItineraryOfEvent({ teamId, eventId }: ItineraryOfEventProps) {
   const team = useTeam(teamId);
   const event = useQuery(api.event.get.queryOptions({ teamId, eventId }));
-  if (event.isPending) return <LoadingState words="Fetching the itinerary …" />;
+  if (event.isPending) return <LoadingState wholePage words="Fetching the itinerary …" />;
   if (event.data === undefined) {
     return <LoadTrouble wholePage error={event.error} onTryAgain={() => event.refetch()} />;
   }

@@ -56,7 +56,7 @@ function Mine({ asked }: { asked: string | null }) {
 function Waiting() {
   return (
     <HomeFrame team={null}>
-      <LoadingState words="Fetching your teams …" />
+      <LoadingState wholePage words="Fetching your teams …" />
     </HomeFrame>
   );
 }

@@ -40,7 +40,7 @@ function Organiser({ organiserId }: { organiserId: string }) {
   const mine = useQuery(api.team.mine.queryOptions());
   const events = useQuery(api.organiser.events.queryOptions({ organiserId }));
   const name = mine.data?.organisers.find((one) => one.organiserId === organiserId)?.name;
-  if (events.isPending) return <LoadingState words="Fetching the events …" />;
+  if (events.isPending) return <LoadingState wholePage words="Fetching the events …" />;
   if (events.data === undefined) {
     return <LoadTrouble wholePage error={events.error} onTryAgain={() => events.refetch()} />;
   }

@@ -71,7 +71,7 @@ function WorkFrame({
           {work.problem.code === 'signInNeeded' ? <SignInLink /> : null}
         </ErrorState>
       ) : (
-        <LoadingState words="Fetching the event …" />
+        <LoadingState wholePage words="Fetching the event …" />
       )}
     </PageFrame>
   );
