@@ -30,7 +30,11 @@ async function runOne(root, { folder, name = folder, options = [] }) {
   const report = `--outputFile.json=${reportPath(root, name)}`;
   const reporters = ['--reporter=default', '--reporter=json', report];
   const args = [vitest, 'run', '--allowOnly=false', ...reporters, ...options];
-  const result = await runCommand(process.execPath, args, { cwd: join(root, folder), buffered: true });
+  const result = await runCommand(process.execPath, args, {
+    cwd: join(root, folder),
+    buffered: true,
+    env: { TEST_PICTURES: 'no' },
+  });
   process.stdout.write(`\n${name}\n${result.output}`);
   return result;
 }
