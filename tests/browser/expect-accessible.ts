@@ -4,8 +4,9 @@ import { runAxe } from './run-axe';
 import { screenshot } from './screenshot';
 
 /**
- * Takes a picture under this name (not with `TEST_PICTURES=no`, as `npm test` has it: nobody looks at those); fails on anything the accessibility check finds (by these rules of it, all when left
- * away), or when the page is wider than its screen.
+ * Takes a picture under this name (not with `TEST_PICTURES=no`, as `npm test` has it: nobody looks at those there); fails
+ * on anything the accessibility check finds (by these rules of it, all when left away), or when the page is wider than its
+ * screen.
  */
 export async function expectAccessible(page: Page, name: string, rules?: readonly string[]): Promise<void> {
   if (process.env.TEST_PICTURES !== 'no') await screenshot(page, name);
