@@ -13,6 +13,10 @@ export {
 } from './decisions/minimal-repair-replacement';
 export { type Pareto, type ParetoRow, pareto } from './decisions/pareto';
 export { type PoissonStock, poissonStock } from './decisions/poisson-stock';
+// What may be told of what several teams share
+export { mayRelease, type ReleaseDecision } from './disclosure/may-release';
+export { poolEvents } from './disclosure/pool-events';
+export { LEAST_TEAMS, type Release, type SharedPart } from './disclosure/shared-part';
 // From the log to lives: rules in exposure/rules.md
 export {
   type CarRecurrence,
