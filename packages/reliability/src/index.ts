@@ -14,9 +14,15 @@ export {
 export { type Pareto, type ParetoRow, pareto } from './decisions/pareto';
 export { type PoissonStock, poissonStock } from './decisions/poisson-stock';
 // What may be told of what several teams share
-export { mayRelease, type ReleaseDecision } from './disclosure/may-release';
-export { poolEvents } from './disclosure/pool-events';
-export { LEAST_TEAMS, type Release, type SharedPart } from './disclosure/shared-part';
+export {
+  type PoolTold,
+  planTelling,
+  type SharedCopy,
+  type ShareLevel,
+  type TellingPlan,
+  type ToldRelease,
+} from './disclosure/plan-telling';
+export { LEAST_TEAMS, type Release } from './disclosure/shared-part';
 // From the log to lives: rules in exposure/rules.md
 export {
   type CarRecurrence,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mayRelease } from './may-release';
+import { mayRelease as decide } from './may-release';
 import { poolEvents } from './pool-events';
 import { countTeams, keyOfPart, type Release, type SharedPart } from './shared-part';
 
@@ -74,6 +74,10 @@ describe('what may be told', () => {
     expect(mayRelease(third, [five, ten])).toBe('withhold');
   });
 });
+
+function mayRelease(now: SharedPart[], earlier: Release[]) {
+  return decide(now, earlier, earlier.at(-1) ?? null);
+}
 
 /** Teams come, correct and take back, and after each change what may be told is told. */
 const history = fc.array(

@@ -8,7 +8,8 @@ import { countTeams, keyOfPart, LEAST_TEAMS, type Release, type SharedPart } fro
 export type ReleaseDecision = 'asBefore' | 'anew' | 'keepBefore' | 'withhold' | 'tooFew';
 
 /**
- * Decides on a pool's figures beside all that was ever told of it (`earlier`, the last one last).
+ * Decides on figures beside all that was ever told of the same pool: `earlier` in any order, `last` what is told until now,
+ * null when nothing is.
  *
  * Whoever remembers earlier figures can add and subtract them. What that can leave is made of the groups of parts that were
  * in the same releases, so new figures are told only where each such group, with them, still has at least five teams. The
@@ -16,8 +17,11 @@ export type ReleaseDecision = 'asBefore' | 'anew' | 'keepBefore' | 'withhold' | 
  * Threat to Statistical Database Security", ACM TODS 4 (1), 1979, which shows why a least size alone does not do (source
  * named from memory). It does not help against four teams that tell each other what they shared.
  */
-export function mayRelease(now: readonly SharedPart[], earlier: readonly Release[]): ReleaseDecision {
-  const last = earlier.at(-1);
+export function mayRelease(
+  now: readonly SharedPart[],
+  earlier: readonly Release[],
+  last: Release | null,
+): ReleaseDecision {
   if (last && isSame(now, last)) return 'asBefore';
   if (countTeams(now) >= LEAST_TEAMS && teamsOfGroups([...earlier, now]).every(isEnough)) return 'anew';
   if (!last) return 'tooFew';
