@@ -141,6 +141,9 @@ export const FIXTURES: Variant[] = [
   })),
   variant('startList.open', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
   variant('startList.take', 'manager', listedEntryOf),
+  variant('share.get', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
+  variant('share.choose', 'manager', sharedEventOf),
+  variant('share.told', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
   variant('organiser.publish', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
     organiserId,
     publishedEventId: draftId,
@@ -187,6 +190,12 @@ async function listedEntryOf({ owner, teamId, carId, organiser }: World) {
   const place = { carNumber: '7', startPosition: 7, people: 2 };
   const { entryId } = await owner.caller.event.enter({ teamId, eventId, carId, ...place });
   return { teamId, entryId };
+}
+
+/** The published event as the team's own, to be shared. */
+async function sharedEventOf({ owner, teamId, organiser: { organiserId, publishedEventId } }: World) {
+  const { eventId } = await owner.caller.event.takeOver({ teamId, organiserId, publishedEventId });
+  return { teamId, eventId, choice: 'totals' as const };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {

@@ -49,10 +49,13 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   car_fact: probe('body'),
   photo: probe(null),
   applied_action: probe('body', ({ refusedActionId }) => ({ id: refusedActionId })),
+  share: probe('level', ({ emptyEventId }) => ({ id: randomUUID(), event_id: emptyEventId })),
   organiser: probe('name', () => ({ organiser_id: randomUUID() })),
   organiser_membership: probe('user_id', () => ({ id: randomUUID(), user_id: randomUUID() })),
   published_event: probe('name'),
   bulletin: probe(null, () => ({ id: randomUUID(), number: HIGH, itinerary_number: UNISSUED })),
   start_list: probe(null, () => ({ id: randomUUID(), number: HIGH })),
+  shared_record: probe('level', byId, true),
+  shared_release: probe(null, () => ({ id: randomUUID(), number: HIGH })),
   published_itinerary: probe(null, () => ({ id: randomUUID(), number: HIGH })),
 };

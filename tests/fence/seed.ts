@@ -45,8 +45,19 @@ export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
     eventId,
     file,
   ]);
+  await shareWithOrganiser(world, owner);
   const spareKeys = { emptyEventId, refusedActionId: refused.actionId, idleCarId };
   return { ...world, spareKeys, silent: await foundSilentOrganiser(house) };
+}
+
+async function shareWithOrganiser({ teamId, owner: { caller }, organiser }: World, owner: pg.Client) {
+  const { organiserId, publishedEventId } = organiser;
+  const { eventId } = await caller.event.takeOver({ teamId, organiserId, publishedEventId });
+  await caller.share.choose({ teamId, eventId, choice: 'rows' });
+  await owner.query(`INSERT INTO shared_release VALUES ($1, $2, 1, 'totals', '[]', '[]', now())`, [
+    organiserId,
+    randomUUID(),
+  ]);
 }
 
 async function foundSilentOrganiser(house: House) {

@@ -22,7 +22,7 @@ export {
   type TellingPlan,
   type ToldRelease,
 } from './disclosure/plan-telling';
-export { LEAST_TEAMS, type Release } from './disclosure/shared-part';
+export { countTeams, type Release, type SharedPart } from './disclosure/shared-part';
 // From the log to lives: rules in exposure/rules.md
 export {
   type CarRecurrence,

@@ -3,6 +3,7 @@ export { openStore, type Store, type StoreSettings } from './client/store';
 // Fence: the only ways in
 export { asNewOrganiser, asOrganiser, type OrganiserClaim, type OrganiserTx } from './fence/as-organiser';
 export { asUser, type UserTx } from './fence/as-user';
+export { lendOrganiser } from './fence/lend-organiser';
 export {
   type HeldInvite,
   type Member,

@@ -1,3 +1,4 @@
+import { inKeyOrder } from './in-key-order';
 import type { PushedAction } from './model';
 import { upgradeAction } from './upgrade-action';
 
@@ -22,11 +23,4 @@ export function contentKey(action: PushedAction): string {
  */
 export function sameContent(one: PushedAction, other: PushedAction): boolean {
   return contentKey(one) === contentKey(other);
-}
-
-function inKeyOrder(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(inKeyOrder);
-  if (typeof value !== 'object' || value === null) return value;
-  const pairs = Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1));
-  return Object.fromEntries(pairs.map(([key, member]) => [key, inKeyOrder(member)]));
 }

@@ -84,3 +84,6 @@ export {
 } from './fact-in-words';
 export { flagInWords } from './flag-in-words';
 export { refusalInWords } from './refusal-in-words';
+
+// Numbers that name nobody, for those who see several teams
+export { type CarCounts, carCountsOf, type EventLog, isSameCounts, sumOfCounts } from './car-counts';

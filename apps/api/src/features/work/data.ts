@@ -2,7 +2,15 @@ import { createHash } from 'node:crypto';
 import type { PushResult } from '@halfshaft/contract';
 import type { Itinerary } from '@halfshaft/itinerary';
 import type { JobCard } from '@halfshaft/lifing';
-import { appendEntries, lockLog, type MemberTx, type Store, type TeamTx, withTeam } from '@halfshaft/store';
+import {
+  appendEntries,
+  lockLog,
+  type MemberTx,
+  type Store,
+  type TeamTx,
+  withMembers,
+  withTeam,
+} from '@halfshaft/store';
 import type {
   ActionRecord,
   CarOfCards,
@@ -20,7 +28,7 @@ import { stageKeyOf, timeKeyOf } from '@halfshaft/worklog';
 import { toDate } from '../../clock';
 
 export { findEventName } from '../event/data';
-export { lockLog };
+export { lockLog, withMembers as forMembers };
 
 /** How many entries one pull carries. */
 export const PULL_PAGE = 500;

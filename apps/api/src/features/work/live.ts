@@ -1,11 +1,5 @@
 import { type LogNotice, listenToLog } from '@halfshaft/store';
-import type { LogEntry } from '@halfshaft/worklog';
-
-/** What the log has after a seq, and which accounts may know it now. */
-export interface LogNews {
-  entries: readonly LogEntry[];
-  watchers: ReadonlySet<string>;
-}
+import type { LogNews } from './service';
 
 /** The log has grown to this seq. `entries`: what is new, as JSON, where it is at hand; else it is pulled. */
 export interface Growth {

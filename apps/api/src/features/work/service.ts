@@ -1,5 +1,5 @@
 import type { PushResult, pushedAction } from '@halfshaft/contract';
-import { type MemberTx, type Store, withMembers } from '@halfshaft/store';
+import type { MemberTx, Store } from '@halfshaft/store';
 import {
   type Action,
   applyAll,
@@ -24,6 +24,7 @@ import {
   appendToLog,
   findEventName,
   findNames,
+  forMembers,
   hashContent,
   inTeam,
   listLogEntries,
@@ -34,7 +35,6 @@ import {
   saveChanges,
   storeActions,
 } from './data';
-import type { LogNews } from './live';
 
 type Pushed = z.infer<typeof pushedAction>;
 
@@ -248,9 +248,6 @@ function flagsInWords(entries: LogEntry[], nameOf: (personId: string) => string)
   return sentences.length > 0 ? `Kept. Note: ${sentences.join('; ')}.` : 'Kept.';
 }
 
-/** More new entries than this are pulled and not told by the stream. */
-const MOST_TOLD = 50;
-
 /** A page of the log after `since`. */
 export async function pull(tx: MemberTx, eventId: string, since: number) {
   if (!maySeeEvent(tx.member, eventId) || (await findEventName(tx, eventId)) === null) throw unknown();
@@ -258,6 +255,15 @@ export async function pull(tx: MemberTx, eventId: string, since: number) {
   const lastSeq = await readLastSeq(tx, eventId);
   return { entries, lastSeq };
 }
+
+/** What the log has after a seq, and which accounts may know it now. */
+export interface LogNews {
+  entries: readonly LogEntry[];
+  watchers: ReadonlySet<string>;
+}
+
+/** More new entries than this are pulled and not told by the stream. */
+const MOST_TOLD = 50;
 
 /**
  * What the log of an event has after `since`, and which of these accounts may know it now: one look for all who watch. Without
@@ -269,7 +275,7 @@ export function readNews(
   userIds: readonly string[],
   since: number,
 ): Promise<LogNews | null> {
-  return withMembers(store, { teamId, userIds }, async (tx, members) => {
+  return forMembers(store, { teamId, userIds }, async (tx, members) => {
     const may = members.filter((member) => maySeeEvent(member, eventId));
     const entries = may.length > 0 ? await listLogEntries(tx, eventId, since, MOST_TOLD + 1) : [];
     return {

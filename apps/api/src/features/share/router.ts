@@ -1,0 +1,25 @@
+import {
+  chooseShareInput,
+  getShareInput,
+  getShareOutput,
+  toldSharesInput,
+  toldSharesOutput,
+} from '@halfshaft/contract';
+import { organiserProcedure, router, teamProcedure } from '../../trpc';
+import { chooseShare, getShare, tellOrganiser } from './service';
+
+export const shareRouter = router({
+  get: teamProcedure
+    .input(getShareInput)
+    .output(getShareOutput)
+    .query(({ ctx, input }) => getShare(ctx.tx, input.eventId)),
+
+  choose: teamProcedure
+    .input(chooseShareInput)
+    .mutation(({ ctx, input }) => chooseShare(ctx.tx, input, ctx.now)),
+
+  told: organiserProcedure
+    .input(toldSharesInput)
+    .output(toldSharesOutput)
+    .query(({ ctx }) => tellOrganiser(ctx.tx, ctx.now)),
+});
