@@ -15,6 +15,7 @@ import { BulletinNotice } from '../bulletins/bulletin-notice';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { ThingsToCheck } from '../itinerary/things-to-check';
 import { PenaltySheet } from '../penalties/penalty-sheet';
+import { ShareSheet } from '../share/share-sheet';
 import { ListedPlaces } from '../start-list/listed-places';
 import { AllowanceSheet } from '../tyres/allowance-sheet';
 import { useEventWork } from '../work/use-event-work';
@@ -107,6 +108,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
       <PenaltySheet {...{ teamId, event, mayManage }} />
       <ClockSheet {...{ teamId, event, receivedAt, mayManage }} />
       <AllowanceSheet {...{ teamId, event, mayManage }} />
+      <ShareSheet {...{ teamId, mayManage }} eventId={event.eventId} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>
   );

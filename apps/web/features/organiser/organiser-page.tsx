@@ -12,6 +12,7 @@ import { HOME_ADDRESS } from '../events/addresses';
 import { BadAddress, LoadTrouble } from '../events/trouble';
 import { useQueryId } from '../events/use-query-id';
 import { PageFrame } from '../frame/page-frame';
+import { ToldShares } from '../share/told-shares';
 import { EventEditor } from './event-editor';
 import { organiserAddress, organiserEventAddress } from './organiser-addresses';
 import { OrganiserEvents } from './organiser-events';
@@ -70,6 +71,7 @@ function Organiser({ organiserId }: { organiserId: string }) {
         }
       />
       <OrganiserEvents organiserId={organiserId} events={events.data} />
+      <ToldShares organiserId={organiserId} />
     </>
   );
 }
