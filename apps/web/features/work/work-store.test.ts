@@ -16,7 +16,7 @@ import {
   taskAt,
 } from './fixtures';
 import type { TakeTurn } from './take-turn';
-import type { WorkClient } from './work-client';
+import type { Answer, WorkClient } from './work-client';
 import type { WorkSnapshot } from './work-snapshot';
 import { WorkStore } from './work-store';
 
@@ -204,6 +204,30 @@ describe('WorkStore without a connection', () => {
     expect(store.getSnapshot()).toMatchObject({ status: 'live', waiting: 0 });
   });
 
+  it('sends although the network came back while the turn after a lost request was still being given back', async () => {
+    const server = new FakeServer();
+    vi.spyOn(server, 'mayOpen').mockReturnValue(false);
+    const disk = new FakeDisk();
+    let giveBack: () => void = () => undefined;
+    turns.set(disk, async (_place, work) => {
+      await work({ holds: async () => true });
+      await new Promise<void>((given) => {
+        giveBack = given;
+      });
+    });
+    const store = await openAndStart(server, disk);
+    server.failing = 'lost';
+    store.act('takeTask', takeNuts, MIA);
+    await settle();
+    expect(server.requests).toHaveLength(1);
+    server.failing = null;
+    store.retry();
+    giveBack();
+    await settle();
+    expect(store.getSnapshot()).toMatchObject({ waiting: 0, notices: [] });
+    expect(server.log.map((entry) => entry.body.kind)).toEqual(['claimed']);
+  });
+
   it('takes the same answer for an action that was taken although its answer was lost', async () => {
     const server = new FakeServer();
     const store = await openAndStart(server);
@@ -313,6 +337,35 @@ describe('WorkStore when the server says no', () => {
     store.retry();
     await settle();
     expect(store.getSnapshot()).toMatchObject({ waiting: 0, problem: null, status: 'live' });
+  });
+
+  it('goes on after signing in while a request of the sign-in before was still under way', async () => {
+    const server = new FakeServer();
+    const real = server.clientOf(MIA);
+    const problem = { code: 'signInNeeded' as const, message: 'Your sign-in has run out.', fields: [] };
+    const answers: (() => void)[] = [];
+    const late = () =>
+      new Promise<Answer<never>>((answer) => {
+        answers.push(() => answer({ ok: false, lost: false, problem }));
+      });
+    let isOver = false;
+    const client: WorkClient = {
+      ...real,
+      pull: (since) => (isOver ? late() : real.pull(since)),
+      push: (actions, enteredBy) => (isOver ? late() : real.push(actions, enteredBy)),
+    };
+    const store = await openAndStart(server, new FakeDisk(), MIA, noShelf, client);
+    const kai = await openAndStart(server, new FakeDisk(), KAI);
+    isOver = true;
+    store.act('takeTask', takeNuts, MIA);
+    kai.act('closeTask', closeOil, KAI);
+    await settle();
+    expect(answers).toHaveLength(2);
+    isOver = false;
+    store.retry();
+    for (const answer of answers) answer();
+    await settle();
+    expect(store.getSnapshot()).toMatchObject({ waiting: 0, problem: null, confirmedSeq: 2 });
   });
 
   it('lets one unreadable action go with a notice, and sends the others', async () => {
