@@ -19,4 +19,15 @@ export const KNOWN_DAYS: readonly KnownDay[] = [
       ...[0, 0, 0, 0, 1].map((phone) => all({ phone, what: 'act', pick: 0 })),
     ],
   },
+  {
+    // Seed 418971917. By plain http, so that the tab that is left was not told what the other had kept.
+    what: 'a tab is killed before it sends and the other one never heard of it',
+    steps: [
+      all({ phone: 1, what: 'secondTab', pick: 0 }),
+      all({ phone: 0, what: 'act', pick: 0 }),
+      { phone: 1, what: 'act', pick: 96_121, settles: false },
+      all({ phone: 1, what: 'crash', pick: 2202 }),
+      ...[0, 0].map((phone) => all({ phone, what: 'act', pick: 0 })),
+    ],
+  },
 ];

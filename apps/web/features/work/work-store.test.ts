@@ -440,6 +440,27 @@ describe('WorkStore in two tabs of one browser', () => {
     expect(new Set(server.log.map((entry) => entry.deviceId)).size).toBe(1);
   });
 
+  it.each([
+    ['a person asks', (store: WorkStore) => store.retry()],
+    ['the stream is back', (_: WorkStore, server: FakeServer) => server.cutStreams()],
+  ])('sends what a tab that was killed had kept and told nobody, once %s', async (_, happen) => {
+    const server = new FakeServer();
+    const disk = new FakeDisk();
+    const killed = await openAndStart(server, disk);
+    const left = await openAndStart(server, disk);
+    disk.tabs.clear();
+    server.failing = 'lost';
+    killed.act('takeTask', takeNuts, MIA);
+    await settle();
+    killed.stop();
+    server.failing = null;
+    expect(left.getSnapshot().waiting).toBe(0);
+    happen(left, server);
+    await vi.advanceTimersByTimeAsync(1_000);
+    expect(server.log.map((entry) => entry.body.kind)).toEqual(['claimed']);
+    expect(left.getSnapshot()).toMatchObject({ waiting: 0, confirmedSeq: 1 });
+  });
+
   it('opens from what the device kept when the server is not reached, and catches up when it is', async () => {
     const server = new FakeServer();
     const shelf = new FakeShelf();
