@@ -19,15 +19,20 @@ const task = (of: TeamAtEvent = team) => taskRef(of.entryId, of.cardIds[0] ?? ''
 
 /** The log speaks of a photo whose picture is still on the phone. */
 async function record(file: Uint8Array, of: TeamAtEvent = team): Promise<string> {
+  return (await recordUndoable(file, of)).photoId;
+}
+
+async function recordUndoable(file: Uint8Array, of: TeamAtEvent) {
   const { photoId, body } = photoOf(task(of), file);
-  const { teamId, eventId } = of;
-  const { results } = await of.caller.work.push({
-    teamId,
-    eventId,
-    actions: [makeAction(body, of.personId)],
-  });
+  const action = makeAction(body, of.personId);
+  await pushOne(action, of);
+  const undo = makeAction({ kind: 'undo', args: { actionId: action.actionId } }, of.personId);
+  return { photoId, takeBack: () => pushOne(undo, of) };
+}
+
+async function pushOne(action: ReturnType<typeof makeAction>, { caller, teamId, eventId }: TeamAtEvent) {
+  const { results } = await caller.work.push({ teamId, eventId, actions: [action] });
   expect(results[0]?.status).toBe('accepted');
-  return photoId;
 }
 
 const bring = (photoId: string, file: Uint8Array, type?: string, at = house, of = team) =>
@@ -97,13 +102,9 @@ it('takes nothing that the log does not speak of: not before its action, not tak
   expect(other).toMatchObject({ status: 400, body: { code: 'badInput' } });
   expect(other.body.message).toContain('not the picture that the log speaks of');
 
-  const { photoId: taken, body } = photoOf(task());
-  const { teamId, eventId, personId } = team;
-  const action = makeAction(body, personId);
-  const undo = makeAction({ kind: 'undo', args: { actionId: action.actionId } }, personId);
-  await team.caller.work.push({ teamId, eventId, actions: [action] });
+  const { photoId: taken, takeBack } = await recordUndoable(TINY_JPEG, team);
   expect((await bring(taken, TINY_JPEG)).status).toBe(200);
-  await team.caller.work.push({ teamId, eventId, actions: [undo] });
+  await takeBack();
   expect(await isShown(taken)).toBe(false);
   expect((await bring(taken, TINY_JPEG)).status).toBe(404);
 });
@@ -159,11 +160,8 @@ it('tells whose room is full, loses nothing, and takes it once there is room', a
     await owner.end();
     return rows[0]?.bytes ?? 0;
   };
-  const before = await bytesNow();
   expect((await bring(first, file)).status).toBe(200);
-  const one = (await bytesNow()) - before;
-  expect(one).toBeGreaterThan(0);
-  const room = before + one;
+  const [room, one] = [await bytesNow(), await bytesOf(file)];
   for (const [limits, whose] of [
     [{ eventBytes: room + one - 1, teamBytes: 9e9 }, 'this event'],
     [{ eventBytes: 9e9, teamBytes: room + one - 1 }, 'your team'],
@@ -197,6 +195,25 @@ it('never stores more than there is room for, however many come at once', async 
   const answers = await Promise.all(ids.map((id) => bring(id, file, 'image/jpeg', tight, many)));
   await tight.close();
   expect(answers.filter(({ status }) => status === 200)).toHaveLength(2);
+});
+
+it('makes room for others when a photo is taken back', async () => {
+  const few = await foundTeamAtEvent(house, 'Few');
+  const file = await (await noise(200, 200)).jpeg().toBuffer();
+  const tight = await openHouse({
+    database: house.database,
+    photoLimits: { eventBytes: await bytesOf(file), teamBytes: 9e9 },
+  });
+  const [slip, next] = [await recordUndoable(file, few), await recordUndoable(file, few)];
+  const bringTight = async (photoId: string) => (await bring(photoId, file, 'image/jpeg', tight, few)).status;
+  expect(await bringTight(slip.photoId)).toBe(200);
+  expect(await bringTight(next.photoId)).toBe(413);
+  await slip.takeBack();
+  expect(await bringTight(next.photoId)).toBe(200);
+  expect(await bringTight(slip.photoId)).toBe(404);
+  const shown = (photoId: string) => fetchPicture(tight.url, few.teamId, photoId, few.cookie);
+  expect([(await shown(slip.photoId)).status, (await shown(next.photoId)).status]).toEqual([404, 200]);
+  await tight.close();
 });
 
 /** What a picture takes up once it is drawn anew. */

@@ -10,15 +10,18 @@ const API_FOLDER = resolve(import.meta.dirname, '../../apps/api');
 export interface ApiProcess {
   url: string;
   stop(): Promise<void>;
+  /** Ends it as a power cut does: it finishes nothing and takes leave of nobody. */
+  kill(): Promise<void>;
 }
 
 /**
  * The API's own entry in a process of its own, on a database that others use at the same time. `pages`: the folder of the
- * built pages; left away, it has none.
+ * built pages; left away, it has none. `port`: the same address again, for one that comes back; left away, any free one.
  */
 export async function startApiProcess(
   database: Pick<DatabaseUrls, 'appUrl' | 'authUrl'>,
   pages?: string,
+  port = 0,
 ): Promise<ApiProcess> {
   const noPages = await mkdtemp(join(tmpdir(), 'halfshaft-pages-'));
   await writeFile(join(noPages, '404.html'), '<!doctype html><title>Not here</title>');
@@ -33,7 +36,7 @@ export async function startApiProcess(
       SIGN_IN_SECRET: SECRET,
       PUBLIC_URL: 'http://localhost',
       HOST: '127.0.0.1',
-      PORT: '0',
+      PORT: String(port),
       WEB_FOLDER: pages ?? noPages,
     },
   });
@@ -47,12 +50,10 @@ export async function startApiProcess(
     });
     exited.then(() => fail(new Error(`The API process ended before it listened. It said: ${said}`)));
   });
-  return {
-    url,
-    async stop() {
-      child.kill('SIGTERM');
-      await exited;
-      await rm(noPages, { recursive: true, force: true });
-    },
+  const end = async (signal: NodeJS.Signals) => {
+    child.kill(signal);
+    await exited;
+    await rm(noPages, { recursive: true, force: true });
   };
+  return { url, stop: () => end('SIGTERM'), kill: () => end('SIGKILL') };
 }

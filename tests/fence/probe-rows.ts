@@ -47,7 +47,7 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   stage_run: probe('body', byId, true),
   control_time: probe('body', byId, true),
   car_fact: probe('body'),
-  photo: probe(null),
+  photo: probe(null, byId, true),
   applied_action: probe('body', ({ refusedActionId }) => ({ id: refusedActionId })),
   share: probe('level', ({ emptyEventId }) => ({ id: randomUUID(), event_id: emptyEventId })),
   organiser: probe('name', () => ({ organiser_id: randomUUID() })),

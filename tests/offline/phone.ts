@@ -1,4 +1,4 @@
-import type { LogEntry } from '@halfshaft/worklog';
+import type { LogEntry, PushedAction } from '@halfshaft/worklog';
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { openPage, type PageOptions } from '../browser/chromium';
@@ -10,7 +10,7 @@ const TOLERATED = [/ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_FAILED|
 
 /** A phone of its own, signed in. */
 export function openPhone(
-  house: House,
+  house: Pick<House, 'url'>,
   cookie: string,
   options: Pick<PageOptions, 'keepsPages' | 'tolerated'> = {},
 ) {
@@ -27,6 +27,15 @@ export function bayOf(team: TeamAtEvent): string {
 export async function openBay(page: Page, team: TeamAtEvent): Promise<void> {
   await page.goto(bayOf(team));
   await page.getByRole('button', { name: 'Raise a snag' }).waitFor();
+}
+
+/** Once with a network: the pages are installed, and the event is on the phone. */
+export async function visit(page: Page, address: string): Promise<void> {
+  await page.goto('/home/');
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Raise a snag' }).waitFor();
+  await untilKept(page);
 }
 
 /** The pages and the event are on the phone, so that they open without a network. */
@@ -99,18 +108,31 @@ export function snagWords(entries: readonly LogEntry[]): string[] {
 
 /** How many actions the phone's own database holds. */
 export function countKept(page: Page): Promise<number> {
+  return askOutbox<number>(page, 'count');
+}
+
+/** The actions that the phone's own database holds, in the order in which they were done. */
+export async function readKept(page: Page): Promise<PushedAction[]> {
+  const kept = await askOutbox<{ action: PushedAction }[]>(page, 'getAll');
+  const actions = kept.map(({ action }) => action);
+  return actions.sort((one, other) => one.deviceSeq - other.deviceSeq);
+}
+
+/** Counted in the page itself, since ten thousand of them are a lot to hand over. */
+function askOutbox<Answer>(page: Page, question: 'count' | 'getAll'): Promise<Answer> {
   return page.evaluate(
-    () =>
-      new Promise<number>((done, fail) => {
+    (ask) =>
+      new Promise<Answer>((done, fail) => {
         const asked = indexedDB.open('halfshaft');
         asked.onerror = () => fail(asked.error);
         asked.onsuccess = () => {
-          const counted = asked.result.transaction('outbox').objectStore('outbox').count();
-          counted.onsuccess = () => {
+          const answered = asked.result.transaction('outbox').objectStore('outbox')[ask]();
+          answered.onsuccess = () => {
             asked.result.close();
-            done(counted.result);
+            done(answered.result as Answer);
           };
         };
       }),
+    question,
   );
 }

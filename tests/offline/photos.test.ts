@@ -39,7 +39,7 @@ async function photograph(): Promise<Buffer> {
 }
 
 const file = (buffer = camera) => ({ name: 'IMG_1.jpg', mimeType: 'image/jpeg', buffer });
-const takePhoto = (page: Page, of: string) => page.getByLabel(`Photo of ${of}`).setInputFiles(file());
+const takePhoto = (page: Page, of: string) => page.getByLabel(`Take a photo of ${of}`).setInputFiles(file());
 const photosIn = (page: Page) => page.getByRole('list', { name: 'Photos' });
 /** Wide as the server has it: the small one is 320 pixels on its longest side. */
 const widthOf = (page: Page) =>
@@ -94,22 +94,32 @@ it('keeps a photo taken without a network over a killed tab, sends it once, and 
   expect({ size: [width, height], exif }).toEqual({ size: [1200, 1600], exif: undefined });
 });
 
-it('takes photos into a snag and a finding, and shows them in the log and after the event', async () => {
+it('takes photos into a snag and a finding, keeps them over a killed tab, shows them in the log and after the event', async () => {
   const team = await foundTeamAtEvent(house, 'Rowan');
-  const { page } = await openPhone(house, team.cookie);
+  const { page: killed, context } = await openPhone(house, team.cookie);
+  await openBay(killed, team);
+  await killed.getByRole('button', { name: 'Raise a snag' }).click();
+  await killed.getByLabel('What is wrong?').fill(WORDS);
+  await takePhoto(killed, 'the snag');
+  await killed.getByRole('button', { name: 'Remove photo 1' }).waitFor();
+  await crash(context, killed);
+  const page = await context.newPage();
   await openBay(page, team);
   await page.getByRole('button', { name: 'Raise a snag' }).click();
-  await page.getByLabel('What is wrong?').fill(WORDS);
-  await takePhoto(page, 'the snag');
+  expect(await page.getByLabel('What is wrong?').inputValue()).toBe(WORDS);
   await page.getByRole('button', { name: 'Remove photo 1' }).waitFor();
   await expectAccessible(page, 'photo-in-snag');
   await screenshot(page, 'photo-in-snag');
   await page.getByRole('button', { name: 'Raise the snag' }).click();
   await photosIn(page).first().waitFor();
+  await page.getByRole('button', { name: 'Raise a snag' }).click();
+  await page.getByLabel('What is wrong?').waitFor();
+  expect(await page.getByRole('button', { name: 'Remove photo 1' }).count()).toBe(0);
+  await page.getByRole('button', { name: 'Not yet' }).click();
 
   await page.getByRole('button', { name: "Something's wrong" }).nth(1).click();
   await page.getByText('Keep an eye', { exact: false }).first().click();
-  await takePhoto(page, 'what was found');
+  await page.getByLabel('Choose one: a photo of what was found').setInputFiles(file());
   await page.getByRole('button', { name: 'Remove photo 1' }).waitFor();
   await screenshot(page, 'photo-in-finding');
   await page.getByRole('button', { name: 'Note it' }).click();
@@ -138,7 +148,7 @@ it('says of a picture that cannot be read that it cannot, and of one with no roo
   await openBay(page, team);
   await raiseSnag(page, WORDS);
   const broken = file(Buffer.from('no picture'));
-  await page.getByLabel(`Photo of Snag: ${WORDS}`).setInputFiles(broken);
+  await page.getByLabel(`Take a photo of Snag: ${WORDS}`).setInputFiles(broken);
   await page.getByText('This phone cannot read that picture.', { exact: false }).waitFor();
   await takePhoto(page, `Snag: ${WORDS}`);
   await page.getByText('those of this event take up all', { exact: false }).waitFor();

@@ -18,6 +18,8 @@ export interface PhoneSchema extends DBSchema {
     value: { place: string; ownerName: string };
     indexes: { byWhose: [place: string, ownerName: string] };
   };
+  /** Pictures of what is still being written down, by the key of its draft. */
+  draftPhotos: { key: string; value: Uint8Array<ArrayBuffer>[] };
   /** Small things by name: the device's id and number, whose turn it is to send, how far people were told. */
   marks: { key: string; value: unknown };
 }
@@ -26,7 +28,7 @@ export type PhoneDatabase = IDBPDatabase<PhoneSchema>;
 
 const NAME = 'halfshaft';
 const COPIES = ['replicas', 'entries', 'answers'] as const;
-const VERSION = 3;
+const VERSION = 4;
 
 let opened: Promise<PhoneDatabase | null> | null = null;
 
@@ -51,6 +53,7 @@ async function tryToOpen(): Promise<PhoneDatabase | null> {
           database.createObjectStore('marks');
         }
         if (before < 3) database.createObjectStore('photos').createIndex('byWhose', ['place', 'ownerName']);
+        if (before < 4) database.createObjectStore('draftPhotos');
       },
       // A newer page in another tab wants to change the stores: let it, this one asks anew when it needs to.
       blocking: (_current, _blocked, event) => {

@@ -64,6 +64,16 @@ export async function proveSwarm({ runs, mostMinutes, seed: given }: Proof): Pro
   }
 }
 
+/** The same for one day that is known. */
+export async function proveDay(day: readonly Step[]): Promise<void> {
+  const ground = await openGround();
+  try {
+    await live(ground, day);
+  } finally {
+    await ground.close();
+  }
+}
+
 async function openGround(): Promise<Ground> {
   const house = await openHouse({ database: await cloneDatabase(inject('adminUrl')) });
   const api = await startApiProcess(house.database);

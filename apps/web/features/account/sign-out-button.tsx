@@ -8,6 +8,7 @@ import { Notice } from '@/components/notice';
 import { KEPT_FORMS } from '@/lib/keep-typed';
 import { signOut, useSession } from '@/lib/session';
 import { removeStoredBelow } from '@/lib/storage';
+import { forgetDraftPhotos } from '../photos/draft-photo-box';
 import { useDevicePhotos } from '../photos/use-device-photos';
 import { deviceBox, devicePhotos } from '../work/hold-store';
 import { useDeviceOutbox } from '../work/use-device-outbox';
@@ -34,6 +35,7 @@ export function SignOutButton() {
     }
     if (throwsAway) await Promise.all([deviceBox.clear(), devicePhotos.clear()]);
     removeStoredBelow(KEPT_FORMS);
+    await forgetDraftPhotos().catch(() => undefined); // a phone without a database has kept none
     router.replace('/');
   }
 

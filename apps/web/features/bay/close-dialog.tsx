@@ -32,15 +32,17 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
   const read = readReadings(slots, draft.typed);
   const wrong = Object.keys(read.problems).length > 0;
 
-  function addFinding(finding: Finding, raiseSnag: boolean, files: readonly Uint8Array<ArrayBuffer>[]) {
+  /** At once, while the finding waits for the card to be closed: a photo is a fact whatever becomes of that. */
+  function keepPhotos(finding: Finding, files: readonly Uint8Array<ArrayBuffer>[]) {
+    const words = findingInWords(finding, looks).slice(0, 300);
+    return Promise.all(files.map((file) => recordPhoto(work, by, { task: task.ref, words, file })));
+  }
+
+  function addFinding(finding: Finding, raiseSnag: boolean) {
     setDraft({ ...draft, findings: [...draft.findings, finding] });
     setStep('sheet');
-    const found = findingInWords(finding, looks);
-    // At once, while the finding waits for the card to be closed: a photo is a fact whatever becomes of that.
-    for (const file of files)
-      void recordPhoto(work, by, { task: task.ref, words: found.slice(0, 300), file });
     if (!raiseSnag) return;
-    const words = snagOfFinding(found, title);
+    const words = snagOfFinding(findingInWords(finding, looks), title);
     const { entryId } = visit.entry;
     const snag = { snagId: newId(), entryId, serviceId: visit.service.id, place, words, urgent: false };
     work.act('raiseSnag', snag, by);
@@ -57,7 +59,13 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
   if (step === 'finding') {
     return (
       <Dialog open onClose={onClose} title={`${title}: what is wrong?`} closeWords="Back to the list">
-        <FindingForm draftKey={`finding.${task.id}`} looks={looks} positions={positions} onAdd={addFinding} />
+        <FindingForm
+          draftKey={`finding.${task.id}`}
+          looks={looks}
+          positions={positions}
+          onAdd={addFinding}
+          onPhotos={keepPhotos}
+        />
       </Dialog>
     );
   }

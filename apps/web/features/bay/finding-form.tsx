@@ -1,10 +1,10 @@
 import type { Finding, FindingGrade } from '@halfshaft/worklog';
-import { useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { TextField } from '@/components/text-field';
 import { z } from '@/lib/zod';
 import { DraftPhotos } from '../photos/draft-photos';
+import { useDraftPhotos } from '../photos/use-draft-photos';
 import { GRADE_WORDS } from '../work/task-in-words';
 import { useDraft } from './use-draft';
 
@@ -27,20 +27,24 @@ export interface FindingFormProps {
   draftKey: string;
   looks: readonly { id: string; words: string }[];
   positions: readonly string[];
-  onAdd: (finding: Finding, raiseSnag: boolean, photos: readonly Uint8Array<ArrayBuffer>[]) => void;
+  onAdd: (finding: Finding, raiseSnag: boolean) => void;
+  /** Resolves once they are kept for sending. Left away, no photos are taken: what is read from paper has none. */
+  onPhotos?: (finding: Finding, files: readonly Uint8Array<ArrayBuffer>[]) => Promise<unknown>;
 }
 
 /** Exceptions only: which look, where, how bad, a few words. Only how bad must be said. */
-export function FindingForm({ draftKey, looks, positions, onAdd }: FindingFormProps) {
+export function FindingForm({ draftKey, looks, positions, onAdd, onPhotos }: FindingFormProps) {
   const [draft, setDraft, clearDraft] = useDraft(draftKey, findingDraft, EMPTY);
-  const [files, setFiles] = useState<readonly Uint8Array<ArrayBuffer>[]>([]);
+  const [files, setFiles, clearFiles] = useDraftPhotos(draftKey);
   const { grade } = draft;
 
   function add() {
     if (grade === null) return;
     const { lookId, position, words, snag } = draft;
+    const finding = { lookId: lookId || null, position: position || null, grade, words: words.trim() };
     clearDraft();
-    onAdd({ lookId: lookId || null, position: position || null, grade, words: words.trim() }, snag, files);
+    onAdd(finding, snag);
+    void onPhotos?.(finding, files).then(clearFiles);
   }
 
   return (
@@ -78,7 +82,7 @@ export function FindingForm({ draftKey, looks, positions, onAdd }: FindingFormPr
         value={draft.words}
         onChange={(event) => setDraft({ ...draft, words: event.target.value })}
       />
-      <DraftPhotos of="what was found" files={files} onChange={setFiles} />
+      {onPhotos ? <DraftPhotos of="what was found" files={files} onChange={setFiles} /> : null}
       <ChoiceGroup
         label="And then?"
         pick="many"

@@ -8,6 +8,7 @@ import { TextField } from '@/components/text-field';
 import { CarPlan } from '../car-plan/car-plan';
 import { DraftPhotos } from '../photos/draft-photos';
 import { recordPhoto } from '../photos/record-photo';
+import { useDraftPhotos } from '../photos/use-draft-photos';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
 import { useDraft } from './use-draft';
@@ -21,7 +22,7 @@ export function SnagDialog({ work, visit, by, onClose }: BayDialogProps) {
   const { entryId } = visit.entry;
   const [draft, setDraft, clearDraft] = useDraft(`snag.${entryId}`, snagDraft, EMPTY);
   const [asked, setAsked] = useState(false);
-  const [files, setFiles] = useState<readonly Uint8Array<ArrayBuffer>[]>([]);
+  const [files, setFiles, clearFiles] = useDraftPhotos(`snag.${entryId}`);
   const words = draft.words.trim();
 
   function finish() {
@@ -31,7 +32,7 @@ export function SnagDialog({ work, visit, by, onClose }: BayDialogProps) {
     const serviceId = visit.service.id;
     work.act('raiseSnag', { snagId, entryId, serviceId, place, words, urgent }, by);
     const task = { entryId, serviceId, source: { kind: 'snag' as const, snagId } };
-    for (const file of files) void recordPhoto(work, by, { task, words: '', file });
+    void Promise.all(files.map((file) => recordPhoto(work, by, { task, words: '', file }))).then(clearFiles);
     clearDraft();
     onClose();
   }

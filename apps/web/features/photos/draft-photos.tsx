@@ -1,13 +1,12 @@
+import type { DraftFile } from './draft-photo-box';
 import { PhotoButton } from './photo-button';
 import styles from './photos.module.css';
 import { useFileAddress } from './use-photos';
 
-type File = Uint8Array<ArrayBuffer>;
-
 interface DraftPhotosProps {
   of: string;
-  files: readonly File[];
-  onChange: (files: readonly File[]) => void;
+  files: readonly DraftFile[];
+  onChange: (files: readonly DraftFile[]) => void;
 }
 
 /** Photos of something that is still being written down; they go into the log with it. A tap takes one away again. */
@@ -34,7 +33,7 @@ export function DraftPhotos({ of, files, onChange }: DraftPhotosProps) {
   );
 }
 
-function DraftPhoto({ file, name, onRemove }: { file: File; name: string; onRemove: () => void }) {
+function DraftPhoto({ file, name, onRemove }: { file: DraftFile; name: string; onRemove: () => void }) {
   const address = useFileAddress(file);
   return (
     <button type="button" className={styles.small} aria-label={name} onClick={onRemove}>

@@ -36,7 +36,7 @@ function boxOf(...photos: KeptPhoto[]) {
 
 function queueOver(
   box: PhotoBox,
-  answers: Record<string, Sent[]> = {},
+  answers: Record<string, (Sent | Promise<Sent>)[]> = {},
   standings: Record<string, Standing> = {},
 ) {
   const sent: string[] = [];
@@ -124,6 +124,22 @@ it('asks nothing more of the server while nobody is signed in', async () => {
   queue.resume();
   await settle();
   expect(sent).toEqual(['a', 'a', 'b']);
+});
+
+it('goes on after signing in while a request of the sign-in before was still under way', async () => {
+  const { box } = boxOf(photoOf('a'));
+  let answer: (sent: Sent) => void = () => undefined;
+  const late = new Promise<Sent>((resolve) => {
+    answer = resolve;
+  });
+  const { queue, sent } = queueOver(box, { a: [late] });
+  queue.start();
+  await settle();
+  queue.resume();
+  answer({ ok: false, why: 'signInNeeded' });
+  await settle();
+  expect(sent).toEqual(['a', 'a']);
+  expect(queue.getPhotos()).toEqual([]);
 });
 
 it('sends from the page what the phone has no room for, and says that it is not kept', async () => {

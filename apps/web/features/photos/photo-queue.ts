@@ -24,6 +24,8 @@ export class PhotoQueue {
   private busy = false;
   /** Until somebody signs in, or asks. */
   private held = false;
+  /** Asked while busy: the request under way may have begun before there was a reason to try again. */
+  private resumesAgain = false;
   private forget: (() => void) | null = null;
 
   constructor(private readonly parts: PhotoQueueParts) {}
@@ -43,6 +45,7 @@ export class PhotoQueue {
 
   stop(): void {
     this.held = true;
+    this.resumesAgain = false;
     this.backoff.reset();
     this.forget?.();
     this.forget = null;
@@ -78,6 +81,7 @@ export class PhotoQueue {
   resume(): void {
     this.held = false;
     this.backoff.reset();
+    this.resumesAgain = this.busy;
     this.kick();
   }
 
@@ -94,6 +98,7 @@ export class PhotoQueue {
       else goesOn = await this.sendOne(photo);
     }
     this.busy = false;
+    if (this.resumesAgain) this.resume();
   }
 
   private next(): KeptPhoto | undefined {

@@ -1,10 +1,13 @@
 import { type PhotoSize, photoAddress } from '@halfshaft/contract';
 import { useEffect, useState } from 'react';
+import { useOnline } from '@/lib/use-online';
+import { pauseMillis } from '../work/backoff';
 import type { KeptPhoto } from './kept-photo';
 import styles from './photos.module.css';
 import { useFileAddress } from './use-photos';
 
-const LOOK_AGAIN_MILLIS = 10_000;
+const FIRST_LOOK_MILLIS = 5000;
+const LONGEST_LOOK_MILLIS = 10 * 60_000;
 
 interface PictureProps {
   teamId: string;
@@ -48,17 +51,26 @@ export function Picture({ teamId, photoId, kept, takenBy, words, size }: Picture
   );
 }
 
-/** A picture that is not there may still come from the phone that took it. */
+/** A picture that is not there may still come from the phone that took it: tonight, or never. */
 function useLookAgain() {
+  const online = useOnline();
   const [attempt, setAttempt] = useState(0);
+  const [misses, setMisses] = useState(0);
   const [isMissing, setMissing] = useState(false);
   useEffect(() => {
+    if (online) setMisses(0);
+  }, [online]);
+  useEffect(() => {
     if (!isMissing) return;
-    const timer = setTimeout(() => {
-      setAttempt((before) => before + 1);
-      setMissing(false);
-    }, LOOK_AGAIN_MILLIS);
+    const timer = setTimeout(
+      () => {
+        setAttempt((before) => before + 1);
+        setMisses((before) => before + 1);
+        setMissing(false);
+      },
+      pauseMillis(misses, FIRST_LOOK_MILLIS, LONGEST_LOOK_MILLIS),
+    );
     return () => clearTimeout(timer);
-  }, [isMissing]);
+  }, [isMissing, misses]);
   return { isMissing, attempt, onMissing: () => setMissing(true) };
 }

@@ -1,9 +1,13 @@
 const FIRST_PAUSE_MILLIS = 1000;
 const LONGEST_PAUSE_MILLIS = 30_000;
 
-/** One, two, four … seconds, at most half a minute. `attempt` counts from 0. */
-export function pauseMillis(attempt: number): number {
-  return Math.min(LONGEST_PAUSE_MILLIS, FIRST_PAUSE_MILLIS * 2 ** attempt);
+/** One, two, four … seconds, at most half a minute, where nothing else is given. `attempt` counts from 0. */
+export function pauseMillis(
+  attempt: number,
+  firstMillis = FIRST_PAUSE_MILLIS,
+  longestMillis = LONGEST_PAUSE_MILLIS,
+): number {
+  return Math.min(longestMillis, firstMillis * 2 ** attempt);
 }
 
 /** Tries something again after growing pauses, one try at a time. */

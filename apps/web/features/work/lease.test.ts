@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { getEventListeners } from 'node:events';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { LEASE_MILLIS, turnByLease } from './lease';
@@ -41,6 +42,8 @@ describe('turnByLease', () => {
     await vi.waitFor(() => expect(two.turn()).not.toBeNull(), { timeout: 4000 });
     two.give();
     await two.done;
+    // However long it waited, nothing of its looking again is left.
+    expect(getEventListeners(signal, 'abort')).toHaveLength(0);
   });
 
   it('passes over a tab that fell silent; that one learns so before it sends on', async () => {

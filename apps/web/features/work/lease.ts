@@ -66,10 +66,12 @@ function keyOf(place: Place): string {
 
 function pause(millis: number, signal: AbortSignal): Promise<void> {
   return new Promise((resolve) => {
-    const timer = setTimeout(resolve, millis);
-    signal.addEventListener('abort', () => {
+    const end = () => {
       clearTimeout(timer);
+      signal.removeEventListener('abort', end);
       resolve();
-    });
+    };
+    const timer = setTimeout(end, millis);
+    signal.addEventListener('abort', end);
   });
 }

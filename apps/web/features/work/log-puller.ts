@@ -62,21 +62,20 @@ export class LogPuller {
     try {
       while (this.askedAgain && !this.stopped) {
         this.askedAgain = false;
-        if (!(await this.pullAll())) return;
+        await this.pullAll();
       }
     } finally {
       this.busy = false;
     }
   }
 
-  /** False when the server could not be asked. */
-  private async pullAll(): Promise<boolean> {
+  private async pullAll(): Promise<void> {
     for (;;) {
       const answer = await this.parts.pull(this.log.lastSeq);
       if (!answer.ok) {
         if (answer.lost || answer.problem.code === 'unexpected') this.tryLater();
         this.parts.onChange(answer);
-        return false;
+        return;
       }
       this.backoff.reset();
       const { entries, lastSeq } = answer.value;
@@ -90,7 +89,7 @@ export class LogPuller {
       const complete = !behind && (entries.length === 0 || this.log.lastSeq >= lastSeq);
       this.caughtUp ||= complete;
       this.parts.onChange(null);
-      if (complete) return true;
+      if (complete) return;
     }
   }
 

@@ -41,6 +41,8 @@ export class Sender {
   /** One at a time after a request the server could not read, so that one bad action does not hold up the rest. */
   private batchSize = MOST_ACTIONS;
   private readonly backoff = new Backoff();
+  /** Asked while busy: what is under way may have begun before the reason to try again, and end as if there were none. */
+  private resumesAgain = false;
   private waitingForTurn = new AbortController();
 
   constructor(private readonly parts: SenderParts) {}
@@ -55,12 +57,14 @@ export class Sender {
     this.held = false;
     this.heldFor.clear();
     this.backoff.reset();
+    this.resumesAgain = this.busy;
     this.kick();
   }
 
   /** A request under way is still heard. */
   stop(): void {
     this.held = true;
+    this.resumesAgain = false;
     this.backoff.reset();
     this.waitingForTurn.abort();
     this.waitingForTurn = new AbortController();
@@ -92,8 +96,9 @@ export class Sender {
     } finally {
       this.busy = false;
     }
+    if (this.resumesAgain) this.resume();
     // Made while the last answer was being put away.
-    if (goesOn) this.kick();
+    else if (goesOn) this.kick();
   }
 
   /** True when the next batch may follow at once. */

@@ -16,7 +16,7 @@ import {
   taskAt,
 } from './fixtures';
 import type { TakeTurn } from './take-turn';
-import type { WorkClient } from './work-client';
+import type { Answer, WorkClient } from './work-client';
 import type { WorkSnapshot } from './work-snapshot';
 import { WorkStore } from './work-store';
 
@@ -233,6 +233,30 @@ describe('WorkStore without a connection', () => {
     expect(store.getSnapshot()).toMatchObject({ status: 'live', waiting: 0 });
   });
 
+  it('sends although the network came back while the turn after a lost request was still being given back', async () => {
+    const server = new FakeServer();
+    vi.spyOn(server, 'mayOpen').mockReturnValue(false);
+    const disk = new FakeDisk();
+    let giveBack: () => void = () => undefined;
+    turns.set(disk, async (_place, work) => {
+      await work({ holds: async () => true });
+      await new Promise<void>((given) => {
+        giveBack = given;
+      });
+    });
+    const store = await openAndStart(server, disk);
+    server.failing = 'lost';
+    store.act('takeTask', takeNuts, MIA);
+    await settle();
+    expect(server.requests).toHaveLength(1);
+    server.failing = null;
+    store.retry();
+    giveBack();
+    await settle();
+    expect(store.getSnapshot()).toMatchObject({ waiting: 0, notices: [] });
+    expect(server.log.map((entry) => entry.body.kind)).toEqual(['claimed']);
+  });
+
   it('takes the same answer for an action that was taken although its answer was lost', async () => {
     const server = new FakeServer();
     const store = await openAndStart(server);
@@ -344,6 +368,35 @@ describe('WorkStore when the server says no', () => {
     expect(store.getSnapshot()).toMatchObject({ waiting: 0, problem: null, status: 'live' });
   });
 
+  it('goes on after signing in while a request of the sign-in before was still under way', async () => {
+    const server = new FakeServer();
+    const real = server.clientOf(MIA);
+    const problem = { code: 'signInNeeded' as const, message: 'Your sign-in has run out.', fields: [] };
+    const answers: (() => void)[] = [];
+    const late = () =>
+      new Promise<Answer<never>>((answer) => {
+        answers.push(() => answer({ ok: false, lost: false, problem }));
+      });
+    let isOver = false;
+    const client: WorkClient = {
+      ...real,
+      pull: (since) => (isOver ? late() : real.pull(since)),
+      push: (actions, enteredBy) => (isOver ? late() : real.push(actions, enteredBy)),
+    };
+    const store = await openAndStart(server, new FakeDisk(), MIA, noShelf, client);
+    const kai = await openAndStart(server, new FakeDisk(), KAI);
+    isOver = true;
+    store.act('takeTask', takeNuts, MIA);
+    kai.act('closeTask', closeOil, KAI);
+    await settle();
+    expect(answers).toHaveLength(2);
+    isOver = false;
+    store.retry();
+    for (const answer of answers) answer();
+    await settle();
+    expect(store.getSnapshot()).toMatchObject({ waiting: 0, problem: null, confirmedSeq: 2 });
+  });
+
   it('lets one unreadable action go with a notice, and sends the others', async () => {
     const server = new FakeServer();
     const client = server.clientOf(MIA);
@@ -414,6 +467,27 @@ describe('WorkStore in two tabs of one browser', () => {
     for (const tab of [one, two]) expect(tab.getSnapshot()).toMatchObject({ waiting: 0, notices: [] });
     expect(server.log.map((entry) => entry.body.kind)).toEqual(['claimed', 'done']);
     expect(new Set(server.log.map((entry) => entry.deviceId)).size).toBe(1);
+  });
+
+  it.each([
+    ['a person asks', (store: WorkStore) => store.retry()],
+    ['the stream is back', (_: WorkStore, server: FakeServer) => server.cutStreams()],
+  ])('sends what a tab that was killed had kept and told nobody, once %s', async (_, happen) => {
+    const server = new FakeServer();
+    const disk = new FakeDisk();
+    const killed = await openAndStart(server, disk);
+    const left = await openAndStart(server, disk);
+    disk.tabs.clear();
+    server.failing = 'lost';
+    killed.act('takeTask', takeNuts, MIA);
+    await settle();
+    killed.stop();
+    server.failing = null;
+    expect(left.getSnapshot().waiting).toBe(0);
+    happen(left, server);
+    await vi.advanceTimersByTimeAsync(1_000);
+    expect(server.log.map((entry) => entry.body.kind)).toEqual(['claimed']);
+    expect(left.getSnapshot()).toMatchObject({ waiting: 0, confirmedSeq: 1 });
   });
 
   it('opens from what the device kept when the server is not reached, and catches up when it is', async () => {

@@ -175,6 +175,7 @@ export class WorkStore {
     this.puller.pull();
     this.feed.hurry();
     this.sender.resume();
+    this.readStorage();
     this.tell();
   };
 
@@ -190,7 +191,7 @@ export class WorkStore {
     void this.fetchReplica();
   }
 
-  /** Another tab may have written to the storage. */
+  /** Another tab may have written to the storage and not have lived to tell or send it. */
   readStorage(): void {
     void this.outbox.refresh().then(() => this.kick());
   }
@@ -329,8 +330,8 @@ export class WorkStore {
 
   private onConnected(connected: boolean): void {
     this.connected = connected;
-    // What failed for want of a network need not wait for its pause.
-    if (connected) this.kick();
+    // What failed for want of a network need not wait for its pause, nor what a tab left that was killed meanwhile.
+    if (connected) this.readStorage();
     this.tell();
   }
 

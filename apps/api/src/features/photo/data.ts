@@ -23,12 +23,18 @@ export async function findKnownPhoto({ db, teamId }: TeamTx, photoId: string): P
   return row ?? null;
 }
 
-/** How many bytes are stored. Nobody else of the team stores any until this transaction ends, so that the sums hold. */
+/**
+ * How many bytes are stored, once pictures of photos that were taken back are gone. Nobody else of the team stores any
+ * until this transaction ends, so that the sums hold.
+ */
 export async function lockStoredBytes(
   { db, teamId }: TeamTx,
   eventId: string,
 ): Promise<{ ofEvent: number; ofTeam: number }> {
   await db.$queryRaw`SELECT 1 FROM pg_advisory_xact_lock(hashtextextended('photo ' || ${teamId}, 0))`;
+  await db.$executeRaw`
+    DELETE FROM photo USING car_fact AS said WHERE photo.team_id = ${teamId}::uuid
+      AND said.team_id = photo.team_id AND said.id = photo.id AND (said.body->>'withdrawn')::boolean`;
   const ofTeam = await db.photo.aggregate({ where: { teamId }, _sum: { bytes: true } });
   const ofEvent = await db.photo.aggregate({ where: { teamId, eventId }, _sum: { bytes: true } });
   return { ofEvent: ofEvent._sum.bytes ?? 0, ofTeam: ofTeam._sum.bytes ?? 0 };
