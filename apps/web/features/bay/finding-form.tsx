@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { TextField } from '@/components/text-field';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { DraftPhotos } from '../photos/draft-photos';
 import { GRADE_WORDS } from '../work/task-in-words';
 import { useDraft } from './use-draft';
