@@ -1,14 +1,23 @@
-import { readFileSync } from 'node:fs';
 import { loadavg } from 'node:os';
-import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import type { BrowserContext, Page } from 'playwright-core';
 import { closeChromium } from '../browser/start-chromium';
 import { startApiProcess } from '../faults/start-process';
+import {
+  askedScripts,
+  BAY_PAGE,
+  EMPTY_PAGE,
+  MOST_ABOVE_EMPTY,
+  MOST_OF_BAY,
+  scriptsOf,
+  TAKE,
+  watchFirstJob,
+  zippedBytes,
+} from '../support/page-weight';
 import { PAGES_FOLDER } from '../support/screens';
 import { bayAddress, openPhone } from './bay-pages';
 import { medianOf, ROUNDS } from './median-of';
 import { openBench } from './open-bench';
+import { weighParts } from './weigh-parts';
 
 /** "Slow 4G" of Lighthouse 12, docs/throttling.md: 1.6 Mbit/s down, 750 kbit/s up, 150 ms there and back. */
 const SLOW_4G = {
@@ -18,51 +27,36 @@ const SLOW_4G = {
   offline: false,
 };
 const SLOWER_PROCESSOR = 4;
-/** The page for an address that is not there: the frame of all pages with a sentence in it. */
-const EMPTY = '404.html';
-
-/** The scripts a page of the build asks for, without those that only old browsers run. */
-function scriptsOf(page: string): string[] {
-  const html = readFileSync(join(PAGES_FOLDER, page), 'utf8');
-  const tags = html.match(/<script[^>]*\ssrc="\/_next\/[^>]*>/g) ?? [];
-  return tags.filter((tag) => !/nomodule/i.test(tag)).flatMap((tag) => /src="([^"?]+)/.exec(tag)?.[1] ?? []);
-}
-
-function zippedBytes(paths: readonly string[]): number {
-  return paths.reduce((sum, path) => sum + gzipSync(readFileSync(join(PAGES_FOLDER, path))).length, 0);
-}
-
+/** Long enough for what is fetched behind the first screen to be asked for. */
+const AFTERWARDS_MILLIS = 5000;
 interface Visit {
   /** Anything at all was painted. */
   painted: number;
   /** The first job can be taken. */
   usable: number;
   shift: number;
-  scripts: string[];
+  before: string[];
+  after: string[];
 }
 
 /** Opens the bay on a slow phone with a slow network. */
 async function visit(context: BrowserContext, address: string): Promise<Visit> {
   const page = await context.newPage();
-  const scripts: string[] = [];
-  page.on('response', (answer) => {
-    const { pathname } = new URL(answer.url());
-    if (pathname.startsWith('/_next/') && pathname.endsWith('.js')) scripts.push(pathname);
-  });
   const session = await context.newCDPSession(page);
   await session.send('Network.enable');
   await session.send('Network.emulateNetworkConditions', SLOW_4G);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER_PROCESSOR });
   await page.addInitScript(watchPaint);
+  await page.addInitScript(watchFirstJob, TAKE);
   await page.goto(address, { waitUntil: 'commit' });
-  await page.getByRole('button', { name: "I've got it" }).first().waitFor({ timeout: 120_000 });
-  const usable = await page.evaluate(() => performance.now());
-  await page.waitForTimeout(1000);
+  await page.getByRole('button', { name: TAKE }).first().waitFor({ timeout: 120_000 });
+  await page.waitForTimeout(AFTERWARDS_MILLIS);
   const seen = await page.evaluate(
     () => (window as unknown as { seen: { painted: number; shift: number } }).seen,
   );
+  const asked = await askedScripts(page);
   await page.close();
-  return { ...seen, usable, scripts };
+  return { ...seen, ...asked };
 }
 
 /** Runs in the page before anything of it. */
@@ -89,12 +83,19 @@ async function keepsPages(page: Page): Promise<void> {
 }
 
 const kilobytes = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
-const [bay, empty] = [scriptsOf('bay/index.html'), scriptsOf(EMPTY)];
-console.log('Scripts of the bay, gzipped:');
-console.log(
-  `  ${kilobytes(zippedBytes(bay))} in all; an empty page of the same build has ${kilobytes(zippedBytes(empty))}`,
-);
-console.log(`  above it: ${kilobytes(zippedBytes(bay) - zippedBytes(empty))}`);
+function printParts(what: string, paths: readonly string[]): void {
+  const { framework, libraries, ours } = weighParts(paths);
+  console.log(
+    `  ${what}: ${kilobytes(zippedBytes(paths))} in ${paths.length} files (framework ${kilobytes(framework)}, libraries ${kilobytes(libraries)}, ours ${kilobytes(ours)})`,
+  );
+}
+
+const [bay, empty] = [scriptsOf(BAY_PAGE), scriptsOf(EMPTY_PAGE)];
+const above = zippedBytes(bay) - zippedBytes(empty);
+console.log(`Scripts the page of the bay names, gzipped; at most ${kilobytes(MOST_OF_BAY)}:`);
+printParts('bay', bay);
+printParts('an empty page of the same build', empty);
+console.log(`  above it: ${kilobytes(above)}; at most ${kilobytes(MOST_ABOVE_EMPTY)}`);
 
 const bench = await openBench({ manyCards: false });
 const api = await startApiProcess(bench.urls, PAGES_FOLDER);
@@ -111,8 +112,13 @@ try {
     warm.push(await visit(context, address));
     await context.close();
   }
-  const asked = [...new Set(cold.flatMap(({ scripts }) => scripts))];
-  console.log(`  asked for on the way: ${kilobytes(zippedBytes(asked))} in ${asked.length} files`);
+  const every = (of: (visit: Visit) => string[]) => [...new Set(cold.flatMap(of))];
+  console.log('Scripts a browser asks for in a cold opening, gzipped:');
+  const before = every((visit) => visit.before);
+  printParts('until a job can be taken', before);
+  const after = every((visit) => visit.after).filter((path) => !before.includes(path));
+  printParts('behind it (dialogs, checks, pages that links lead to)', after);
+  console.log(`  apart from the page, the service worker: ${kilobytes(zippedBytes(['/service-worker.js']))}`);
   console.log(
     `The bay on a processor ${SLOWER_PROCESSOR} times slower than this one (load ${loadavg()[0]?.toFixed(1)}), network as "Slow 4G"; median of ${ROUNDS}:`,
   );

@@ -23,10 +23,14 @@ export function bayOf(team: TeamAtEvent): string {
   return `/bay/?${query}`;
 }
 
-/** The bay is on the screen, and on the phone. */
+/** The bay is on the screen, and on the phone with all that comes behind its list. */
 export async function openBay(page: Page, team: TeamAtEvent): Promise<void> {
   await page.goto(bayOf(team));
   await page.getByRole('button', { name: 'Raise a snag' }).waitFor();
+  // Where links lead to is fetched last.
+  await page.waitForFunction(() =>
+    performance.getEntriesByType('resource').some(({ name }) => name.includes('_rsc=')),
+  );
 }
 
 /** Once with a network: the pages are installed, and the event is on the phone. */

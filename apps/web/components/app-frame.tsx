@@ -1,10 +1,10 @@
 'use client';
 
-import Link from 'next/link';
 import { usePathname } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { classNames } from '@/lib/class-names';
 import styles from './app-frame.module.css';
+import { PageLink } from './page-link';
 
 export interface FrameLink {
   /** With its query string; a page is the current one when its path matches. */
@@ -51,10 +51,10 @@ export function AppFrame(props: AppFrameProps) {
     <div className={classNames(styles.frame, links.length > 0 && styles.withLinks, wide && styles.wide)}>
       <header className={styles.bar}>
         <div className={styles.inside}>
-          <Link className={styles.home} href={homeHref}>
+          <PageLink className={styles.home} href={homeHref}>
             {productMark}
             <span className={styles.name}>{productName}</span>
-          </Link>
+          </PageLink>
           {where ? <p className={styles.where}>{where}</p> : null}
           {links.length > 0 ? <FrameLinks links={links} /> : null}
           {aside ? <div className={styles.aside}>{aside}</div> : null}
@@ -78,7 +78,7 @@ function FrameLinks({ links }: { links: readonly FrameLink[] }) {
   return (
     <nav className={styles.links} aria-label="Main">
       {links.map((link) => (
-        <Link
+        <PageLink
           key={link.href}
           className={styles.link}
           href={link.href}
@@ -86,7 +86,7 @@ function FrameLinks({ links }: { links: readonly FrameLink[] }) {
         >
           {link.drawing}
           {link.label}
-        </Link>
+        </PageLink>
       ))}
     </nav>
   );

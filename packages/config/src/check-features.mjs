@@ -12,7 +12,7 @@ const VOCABULARY = [
 ];
 const FEATURES = 'apps/api/src/features/';
 const CONTRACT = 'packages/contract/src/';
-const CONTRACT_EXTRAS = ['ids', 'outcome', 'words', 'without-eval', 'index', 'fixtures'];
+const CONTRACT_EXTRAS = ['ids', 'outcome', 'words', 'plain', 'zod', 'index', 'fixtures'];
 const VAGUE_NAME = /^(?:helpers|managers?|utils\d+)$/;
 
 const WHERE_IT_BELONGS =

@@ -1,6 +1,6 @@
-import { z } from 'zod';
 import { eventId, organiserId, publishedEventId, teamId } from './ids';
 import { optionalText, wholeNumber } from './words';
+import * as z from './zod';
 
 /** 0 is the publication itself; bulletins are counted from 1. */
 const issued = { number: z.number(), note: z.string(), issuedAt: z.number() };

@@ -1,6 +1,6 @@
-import { z } from 'zod';
 import { carId, teamId } from './ids';
 import { shortText } from './words';
+import * as z from './zod';
 
 export const driveName = z.enum(['front', 'rear', 'four'], 'Choose which wheels are driven.');
 export const surfaceName = z.enum(['gravel', 'tarmac', 'snow'], 'Choose the surface.');

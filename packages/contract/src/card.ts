@@ -1,7 +1,7 @@
 import { CARD_LIMITS, type CardTableProblem, type JobCard, MOST_TABLE_CHARACTERS } from '@halfshaft/lifing';
-import { z } from 'zod';
 import { cardId, carId, teamId } from './ids';
 import { optionalText, shortText, wholeNumber } from './words';
+import * as z from './zod';
 
 const counterName = z.enum(
   ['stages', 'stageMetres', 'totalMetres', 'engineSeconds', 'services', 'days', 'events'],

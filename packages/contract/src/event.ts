@@ -8,12 +8,12 @@ import type {
   StageId,
 } from '@halfshaft/itinerary';
 import type { Counters, JobCard } from '@halfshaft/lifing';
-import { z } from 'zod';
 import type { CarRow } from './car';
 import { carId, entryId, eventId, organiserId, publishedEventId, teamId } from './ids';
 import type { TeamPerson } from './people';
 import { shortText, wholeNumber } from './words';
 import { conditions } from './work';
+import * as z from './zod';
 
 /** The pasted table: kept as it was typed, read by the itinerary package. A megabyte is a thousand stages. */
 const MOST_CHARACTERS = 1_000_000;
@@ -210,12 +210,6 @@ export const tyreAllowance = wholeNumber('The number of tyres', 1, 200).nullable
 export const setTyreAllowanceInput = z.object({ teamId, eventId, tyreAllowance });
 
 export const getEventInput = z.object({ teamId, eventId });
-
-/**
- * Raise it whenever `EventReplica`, or anything in it, gains or changes a field: a phone keeps replicas from before, and
- * drops those of another version instead of drawing what it cannot read.
- */
-export const REPLICA_VERSION = 3;
 
 /** All of one event that a phone needs to go on alone: everything but the log, which is pulled by seq. */
 export interface EventReplica {

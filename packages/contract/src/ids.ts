@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from './zod';
 
 /** A malformed id is told as such; a well-formed id that is not yours gets the same answer as one that never existed. */
 const id = (what: string) => z.uuid({ error: `That is not the id of ${what}. Go back and choose it again.` });

@@ -1,5 +1,3 @@
-import './without-eval';
-
 export * from './bulletin';
 export * from './car';
 export * from './card';
@@ -10,6 +8,7 @@ export * from './organiser';
 export * from './outcome';
 export * from './people';
 export * from './photo';
+export * from './plain';
 export * from './share';
 export * from './start-list';
 export * from './team';

@@ -1,7 +1,7 @@
-import { z } from 'zod';
 import { eventId, inviteId, personId, teamId } from './ids';
 import { personName, teamRole } from './team';
 import { wholeNumber } from './words';
+import * as z from './zod';
 
 /** Nobody becomes admin by a link. */
 export const inviteRole = z.enum(['manager', 'mechanic', 'driver']);

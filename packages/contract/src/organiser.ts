@@ -1,7 +1,7 @@
-import { z } from 'zod';
 import { eventName, itinerarySaved, itineraryText } from './event';
 import { organiserId, publishedEventId } from './ids';
 import { shortText } from './words';
+import * as z from './zod';
 
 export const createOrganiserInput = z.object({ name: shortText('The name of the organiser', 80) });
 export const createOrganiserOutput = z.object({ organiserId });

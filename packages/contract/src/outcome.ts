@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from './zod';
 
 /**
  * Every way a request can end other than well. The sentence that goes with a code is made where the error is raised.

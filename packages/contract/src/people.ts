@@ -1,6 +1,6 @@
-import { z } from 'zod';
 import { eventId, membershipId, personId, teamId } from './ids';
 import { personName, teamRole } from './team';
+import * as z from './zod';
 
 /** A person of the team. Some have an account (a membership), some are only named by whoever writes for them. */
 export const teamPerson = z.object({

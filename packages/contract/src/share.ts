@@ -1,6 +1,7 @@
 import type { CarCounts } from '@halfshaft/worklog';
-import { z } from 'zod';
+
 import { eventId, organiserId, teamId } from './ids';
+import * as z from './zod';
 
 /** How much of an event's log its organiser is told: nothing, sums over several teams, or each car without a name, too. */
 export const SHARE_CHOICES = ['nothing', 'totals', 'rows'] as const;

@@ -1,7 +1,7 @@
 import type { ItineraryProblem } from '@halfshaft/itinerary';
-import { z } from 'zod';
 import { entryId, eventId, organiserId, publishedEventId, teamId } from './ids';
 import { wholeNumber } from './words';
+import * as z from './zod';
 
 /** Five hundred rows of a spreadsheet with everything else it has. */
 const MOST_CHARACTERS = 100_000;

@@ -1,8 +1,8 @@
-import { z } from 'zod';
 import { driveName, surfaceName } from './car';
 import { eventName, itinerarySaved, itineraryText, positionsBySection } from './event';
 import { eventId, organiserId, personId, teamId } from './ids';
 import { shortText, wholeNumber } from './words';
+import * as z from './zod';
 
 export const teamRole = z.enum(['admin', 'manager', 'mechanic', 'driver']);
 export type TeamRole = z.infer<typeof teamRole>;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from './zod';
 
 /** A short text a person types: trimmed, not empty, not endless. `what` begins the sentence of the error. */
 export function shortText(what: string, most: number) {

@@ -9,13 +9,12 @@ import {
   TYRE_PLACES,
   taskRefOf,
 } from '@halfshaft/worklog';
-import { z } from 'zod';
 import { actionId, cardId, entryId, eventId, factId, personId, snagId, teamId } from './ids';
 import { photoFile } from './photo';
+import { MOST_ACTIONS } from './plain';
 import { optionalText, shortText, wholeNumber } from './words';
+import * as z from './zod';
 
-/** What one request may carry; a phone with more to send sends again. */
-export const MOST_ACTIONS = 100;
 /** Milliseconds: until the year 2200. */
 const clockMillis = wholeNumber('A time', 0, 7_258_118_400_000);
 

@@ -2,10 +2,10 @@ import type { Draft, DraftPoint, DraftProblem } from './draft';
 import { timedFrom } from './draft';
 import { agrees, expectedTime } from './expected-time';
 import { formatClock, formatDay } from './format';
+import { isInstant } from './is-instant';
 import { MAX_GAP_SECONDS, MAX_STAGE_METRES_PER_HOUR } from './limits';
 import { longestSteps } from './longest-step';
 import type { EpochSeconds } from './model';
-import { isInstant } from './wall-clock';
 
 type Unplaced = Omit<DraftProblem, 'pointIndex'>;
 

@@ -1,7 +1,7 @@
 import { type Draft, timedFrom } from './draft';
+import { isInstant } from './is-instant';
 import type { EpochSeconds } from './model';
 import { estimateStageEnd } from './stage-end';
-import { isInstant } from './wall-clock';
 
 /** What a point's time should be from the time before it, and what it was reckoned from. */
 export interface ExpectedTime {

@@ -1,8 +1,5 @@
+import { localParts } from './local-parts';
 import type { EpochSeconds } from './model';
-import { zoned } from './wall-clock';
-
-const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /**
  * The time of day in the event's zone, 24 hours, seconds cut. Throws when the zone is unknown.
@@ -11,7 +8,8 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
  * formatClock(1781331180, 'Europe/Vienna') // '08:13'
  */
 export function formatClock(instant: EpochSeconds, timeZone: string): string {
-  return zoned(instant, timeZone).toPlainTime().toString({ smallestUnit: 'minute' });
+  const { hour, minute } = localParts(instant, timeZone);
+  return `${hour}:${minute}`;
 }
 
 /**
@@ -21,8 +19,8 @@ export function formatClock(instant: EpochSeconds, timeZone: string): string {
  * formatDay(1781331180, 'Europe/Vienna') // 'Sat 13 Jun 2026'
  */
 export function formatDay(instant: EpochSeconds, timeZone: string): string {
-  const local = zoned(instant, timeZone);
-  return `${WEEKDAYS[local.dayOfWeek - 1]} ${local.day} ${MONTHS[local.month - 1]} ${local.year}`;
+  const { weekday, day, month, year } = localParts(instant, timeZone);
+  return `${weekday} ${day} ${month} ${year}`;
 }
 
 /**

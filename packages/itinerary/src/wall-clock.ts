@@ -15,11 +15,6 @@ export interface WallInstants {
   skipped: boolean;
 }
 
-/** Whether a number is a whole second from 1970 to the year 9999. */
-export function isInstant(at: number): boolean {
-  return Number.isSafeInteger(at) && at >= 0 && at < 253_402_300_800;
-}
-
 /** Whether `timeZone` is a zone this runtime knows. */
 export function isTimeZone(timeZone: string): boolean {
   try {

@@ -3,8 +3,6 @@ import type { TaskRef } from './model';
 import { type CarOfCards, reopensOf } from './reopens-of';
 
 const CAR: CarOfCards = {
-  drive: 'four',
-  surface: 'gravel',
   cards: [
     { id: 'pads', starterId: 'starter:front-pads' },
     { id: 'nuts', starterId: 'starter:wheel-nuts' },

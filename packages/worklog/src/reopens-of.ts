@@ -1,11 +1,9 @@
-import { type Drive, type JobCard, type Surface, triggersForCards } from '@halfshaft/lifing';
+import { type JobCard, triggersForCards } from '@halfshaft/lifing';
 import type { TaskId, TaskRef } from './model';
 import { taskIdOf } from './task-id-of';
 
 /** What must be known of a car to say which of its work asks for other work to be done again. */
 export interface CarOfCards {
-  drive: Drive;
-  surface: Surface;
   /** In the order of the car's list, so that a phone and the server name them in the same order. */
   cards: readonly Pick<JobCard, 'id' | 'starterId'>[];
 }
@@ -20,7 +18,7 @@ export interface CarOfCards {
 export function reopensOf({ entryId, serviceId, source }: TaskRef, car: CarOfCards): TaskId[] {
   if (source.kind !== 'card') return [];
   const { cardId } = source;
-  const followers = triggersForCards(car.cards, car.drive, car.surface).flatMap((trigger) =>
+  const followers = triggersForCards(car.cards).flatMap((trigger) =>
     trigger.kind === 'jobDone' && trigger.where === 'service' && trigger.afterCardIds.includes(cardId)
       ? trigger.cardIds
       : [],

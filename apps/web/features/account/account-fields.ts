@@ -1,4 +1,4 @@
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 
 export const LEAST_PASSWORD = 10;
 export const MOST_PASSWORD = 200;

@@ -1,13 +1,13 @@
 'use client';
 
 import { zodResolver } from '@hookform/resolvers/zod';
-import Link from 'next/link';
 import { useRouter, useSearchParams } from 'next/navigation';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { Button } from '@/components/button';
 import { Notice } from '@/components/notice';
 import { PageHeader } from '@/components/page-header';
+import { PageLink } from '@/components/page-link';
 import { Sheet } from '@/components/sheet';
 import { TextField } from '@/components/text-field';
 import { useKeptForm } from '@/lib/keep-typed';
@@ -74,8 +74,8 @@ export function SignIn() {
         </form>
       </Sheet>
       <p>
-        No account yet? <Link href={`/sign-up/?next=${encodeURIComponent(next)}`}>Make one</Link>, or{' '}
-        <Link href="/try/">plan a service without</Link>.
+        No account yet? <PageLink href={`/sign-up/?next=${encodeURIComponent(next)}`}>Make one</PageLink>, or{' '}
+        <PageLink href="/try/">plan a service without</PageLink>.
       </p>
       <p className={styles.quiet}>
         You came by a link or a code from your team? Open it again: it needs no password. You forgot your

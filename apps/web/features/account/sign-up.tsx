@@ -1,7 +1,6 @@
 'use client';
 
 import { zodResolver } from '@hookform/resolvers/zod';
-import Link from 'next/link';
 import { useRouter, useSearchParams } from 'next/navigation';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
@@ -9,6 +8,7 @@ import { Button } from '@/components/button';
 import { LoadingState } from '@/components/loading-state';
 import { Notice } from '@/components/notice';
 import { PageHeader } from '@/components/page-header';
+import { PageLink } from '@/components/page-link';
 import { Sheet } from '@/components/sheet';
 import { TextField } from '@/components/text-field';
 import { useKeptForm } from '@/lib/keep-typed';
@@ -40,9 +40,9 @@ export function SignUp() {
       <SignUpForm next={isKeeping ? null : next} />
       <p>
         You have an account?{' '}
-        <Link href={`/sign-in/?next=${encodeURIComponent(isKeeping ? '/sign-up/?keep=visit' : next)}`}>
+        <PageLink href={`/sign-in/?next=${encodeURIComponent(isKeeping ? '/sign-up/?keep=visit' : next)}`}>
           Sign in
-        </Link>
+        </PageLink>
         .
       </p>
     </div>

@@ -1,5 +1,5 @@
-import Link from 'next/link';
 import { Notice } from '@/components/notice';
+import { PageLink } from '@/components/page-link';
 import type { Account } from '@/lib/session';
 import { HOME_ADDRESS } from '../events/addresses';
 
@@ -9,7 +9,7 @@ export function SignedInAlready({ account, next }: { account: Account; next: str
       <Notice kind="warning" title="You came by a link">
         <p>
           Another sign-in on this device ends what the link let you into: afterwards you need a new link from
-          your team. <Link href={HOME_ADDRESS}>Stay as you are</Link>.
+          your team. <PageLink href={HOME_ADDRESS}>Stay as you are</PageLink>.
         </p>
       </Notice>
     );
@@ -17,7 +17,7 @@ export function SignedInAlready({ account, next }: { account: Account; next: str
   return (
     <Notice title={`Signed in as ${account.name}`}>
       <p>
-        <Link href={next}>Go on</Link>, or sign in below as someone else.
+        <PageLink href={next}>Go on</PageLink>, or sign in below as someone else.
       </p>
     </Notice>
   );

@@ -1,5 +1,5 @@
 import type { StageId } from '@halfshaft/itinerary';
-import type { CardId, PersonId, TaskId } from '@halfshaft/worklog';
+import type { PersonId, TaskId } from '@halfshaft/worklog';
 import { judgeVisit } from '../service/judge-visit';
 import { snagsOfCar } from '../service/snags-of-car';
 import { reasonNamesOf } from '../service/time-in-words';
@@ -7,26 +7,17 @@ import type { Visit } from '../service/visit';
 import { nameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import { type BayTask, bayTaskOfCard, bayTaskOfSnag } from './bay-task';
-import { CloseDialog, type CloseStep } from './close-dialog';
+import { CloseDialog } from './close-dialog';
 import { CrewSnagDialog } from './crew-snag-dialog';
 import { FittedDialog } from './fitted-dialog';
 import { HappenedDialog } from './happened-dialog';
 import { LeaveDialog } from './leave-dialog';
+import type { OpenDialog } from './open-dialog';
 import { ReopenDialog } from './reopen-dialog';
 import { SignHereDialog } from './sign-here-dialog';
 import { SnagDialog } from './snag-dialog';
 import { StageDialog } from './stage-dialog';
 import { stagesBefore } from './stages-before';
-
-/** What is open over the bay. Ids only, so that a change by someone else shows inside it too. */
-export type OpenDialog =
-  | { kind: 'close'; taskId: TaskId; step: CloseStep }
-  | { kind: 'leave' | 'reopen' | 'signHere'; taskId: TaskId }
-  | { kind: 'snag' }
-  | { kind: 'crewSnag' }
-  | { kind: 'happened' }
-  | { kind: 'fitted'; cardId: CardId | null }
-  | { kind: 'stage'; stageId: StageId };
 
 export interface BayDialogProps {
   work: LoadedWork;

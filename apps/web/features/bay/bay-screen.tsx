@@ -7,7 +7,7 @@ import { Disclosure } from '@/components/disclosure';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
-import { BulletinNotice } from '../bulletins/bulletin-notice';
+import { LaterBulletinNotice } from '../bulletins/later-bulletin-notice';
 import { ControlSheet } from '../control/control-sheet';
 import { visitTimes } from '../control/visit-times';
 import { WayHere, WayHome } from '../control/way-sheets';
@@ -21,10 +21,11 @@ import { visitFacts, visitTitle } from '../service/visit-facts';
 import { carNameOf, nameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import styles from './bay.module.css';
-import { BayDialog, type OpenDialog } from './bay-dialog';
 import { BayDock } from './bay-dock';
 import { bayTaskOfCard, bayTaskOfSnag } from './bay-task';
 import { CarGate } from './car-gate';
+import { LaterDialog } from './later-dialog';
+import type { OpenDialog } from './open-dialog';
 import { RepairSheet } from './repair-sheet';
 import { StageSheet } from './stage-sheet';
 import { TaskList } from './task-list';
@@ -45,10 +46,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
     bayTaskOfSnag(each, nameOf(replica, each.snag.raisedBy)),
   );
   const leave = of('leave');
-  const newParts = useMemo(
-    () => newPartCardIds(entry.cards, entry.car.drive, entry.car.surface),
-    [entry.cards, entry.car],
-  );
+  const newParts = useMemo(() => newPartCardIds(entry.cards), [entry.cards]);
   const times = visitTimes(replica, state, visit);
   // Once the car is in, the times on the way are only looked up or put right.
   const isIn = times.recordedIn !== null;
@@ -75,7 +73,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       <ControlSheet work={work} visit={visit} by={by} />
       {isIn ? null : wayHere}
       {times.recordedOut ? <WayHome work={work} visit={visit} by={by} /> : null}
-      <BulletinNotice teamId={work.teamId} eventId={work.eventId} />
+      <LaterBulletinNotice teamId={work.teamId} eventId={work.eventId} />
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <CarGate work={work} visit={visit} by={by} />
       <div className={styles.raise}>
@@ -110,7 +108,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       {isIn ? wayHere : null}
       <BayDock work={work} />
       {dialog === null ? null : (
-        <BayDialog work={work} visit={visit} by={by} dialog={dialog} onClose={() => setDialog(null)} />
+        <LaterDialog work={work} visit={visit} by={by} dialog={dialog} onClose={() => setDialog(null)} />
       )}
     </>
   );

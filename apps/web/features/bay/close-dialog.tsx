@@ -8,14 +8,14 @@ import { newId } from '../work/new-id';
 import { findingInWords, snagOfFinding } from '../work/task-in-words';
 import type { BayDialogProps } from './bay-dialog';
 import type { BayTask } from './bay-task';
-import { closeDraft, closeDraftKey, EMPTY_DRAFT } from './close-draft';
+import { closeDraft, EMPTY_DRAFT } from './close-draft';
 import { FindingForm } from './finding-form';
 import { FindingList } from './finding-list';
+import { closeDraftKey } from './is-begun';
+import type { CloseStep } from './open-dialog';
 import { readReadings, slotsOf } from './read-typed';
 import { ReadingsPad } from './readings-pad';
 import { useDraft } from './use-draft';
-
-export type CloseStep = 'sheet' | 'finding';
 
 export interface CloseDialogProps extends BayDialogProps {
   bayTask: BayTask;

@@ -2,7 +2,7 @@ import { carPlace } from '@halfshaft/contract';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { CarPlan } from '../car-plan/car-plan';
 import { newId } from '../work/new-id';
 import styles from './bay.module.css';

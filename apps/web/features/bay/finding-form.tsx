@@ -2,7 +2,7 @@ import type { Finding, FindingGrade } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { TextField } from '@/components/text-field';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { DraftPhotos } from '../photos/draft-photos';
 import { useDraftPhotos } from '../photos/use-draft-photos';
 import { GRADE_WORDS } from '../work/task-in-words';

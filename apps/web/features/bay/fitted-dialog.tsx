@@ -7,7 +7,7 @@ import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';

@@ -1,11 +1,11 @@
 import { carPlace } from '@halfshaft/contract';
 import { INCIDENT_CODES, type IncidentCode, incidentInWords } from '@halfshaft/lifing';
 import { useState } from 'react';
-import { z } from 'zod';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
+import * as z from '@/lib/zod';
 import { CarPlan } from '../car-plan/car-plan';
 import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';

@@ -3,7 +3,7 @@ import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import type { BayDialogProps } from './bay-dialog';
 import type { BayTask } from './bay-task';
 import { QuickWords } from './quick-words';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
+import * as z from '@/lib/zod';
 import type { BayDialogProps } from './bay-dialog';
 import type { BayTask } from './bay-task';
 import { QuickWords } from './quick-words';

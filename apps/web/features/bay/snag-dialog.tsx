@@ -1,10 +1,10 @@
 import { carPlace } from '@halfshaft/contract';
 import { useState } from 'react';
-import { z } from 'zod';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
+import * as z from '@/lib/zod';
 import { CarPlan } from '../car-plan/car-plan';
 import { DraftPhotos } from '../photos/draft-photos';
 import { recordPhoto } from '../photos/record-photo';

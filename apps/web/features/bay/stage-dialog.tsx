@@ -1,9 +1,9 @@
 import { conditions } from '@halfshaft/contract';
 import type { ConditionName, StageId } from '@halfshaft/itinerary';
 import { stageKeyOf } from '@halfshaft/worklog';
-import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
+import * as z from '@/lib/zod';
 import styles from './bay.module.css';
 import type { BayDialogProps } from './bay-dialog';
 import { CONDITION_NAMES, LEVELS, levelInWords } from './conditions-in-words';

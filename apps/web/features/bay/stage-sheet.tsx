@@ -7,8 +7,8 @@ import type { Visit } from '../service/visit';
 import { nameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import styles from './bay.module.css';
-import type { OpenDialog } from './bay-dialog';
 import { conditionsInWords } from './conditions-in-words';
+import type { OpenDialog } from './open-dialog';
 import { type StageBefore, stagesBefore } from './stages-before';
 
 interface StageSheetProps {

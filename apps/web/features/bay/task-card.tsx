@@ -10,10 +10,10 @@ import { readingsInWords } from '../work/reading-in-words';
 import { findingInWords, taskInWords } from '../work/task-in-words';
 import type { LoadedWork } from '../work/work-page';
 import styles from './bay.module.css';
-import type { OpenDialog } from './bay-dialog';
 import type { BayTask } from './bay-task';
-import { isBegun } from './close-draft';
+import { isBegun } from './is-begun';
 import { offersFor, type TaskOffer } from './offers-for';
+import type { OpenDialog } from './open-dialog';
 
 export interface TaskCardProps {
   bayTask: BayTask;

@@ -6,7 +6,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Button } from '@/components/button';
 import { Dialog } from '@/components/dialog';
 import { api, problemOf } from '@/lib/api';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { CONDITION_NAMES, levelInWords } from '../bay/conditions-in-words';
 import { useDraft } from '../bay/use-draft';
 import { SaveTrouble } from '../events/trouble';

@@ -1,23 +1,23 @@
 'use client';
 
-import { actionArgs } from '@halfshaft/contract';
 import { type EpochSeconds, formatClock } from '@halfshaft/itinerary';
 import type { PersonId } from '@halfshaft/worklog';
 import { useState } from 'react';
-import { z } from 'zod';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
 import { FieldError } from '@/components/field';
 import { NumberField } from '@/components/number-field';
 import { Stack } from '@/components/stack';
 import { TextField } from '@/components/text-field';
+import { textFields } from '../bay/text-fields';
 import { useDraft } from '../bay/use-draft';
 import { readNumber } from '../events/read-number';
+import { checkArgs } from '../work/check-args';
 import type { LoadedWork } from '../work/work-page';
 import styles from './control.module.css';
 import { readClock } from './read-clock';
 
-const recordDraft = z.object({ clock: z.string(), held: z.string() });
+const recordDraft = textFields('clock', 'held');
 /** Farther from the due time, the clock on the wall is not what the control wrote. */
 const HALF_A_DAY_SECONDS = 12 * 3600;
 
@@ -76,8 +76,10 @@ export function RecordTime(props: RecordTimeProps) {
   function record() {
     const read = readDraft(draft, dueAt, timeZone);
     if ('sentence' in read) return setProblem(read);
-    const done = work.act('recordTime', { entryId, controlId, ...(finish ? { finish } : {}), ...read }, by);
-    if (!done.ok) return;
+    const said = { entryId, controlId, ...(finish ? { finish } : {}), ...read };
+    const checked = checkArgs('recordTime', said);
+    if (!checked.ok) return setProblem(no('held', checked.sentence));
+    if (!work.act('recordTime', said, by).ok) return;
     setProblem(null);
     setDraft(empty);
     clearDraft();
@@ -144,14 +146,11 @@ export function RecordTime(props: RecordTimeProps) {
   );
 }
 
-function readDraft({ clock, held }: z.output<typeof recordDraft>, dueAt: EpochSeconds, timeZone: string) {
+function readDraft({ clock, held }: { clock: string; held: string }, dueAt: EpochSeconds, timeZone: string) {
   if (clock.trim() === '') return no('choice', 'Choose a time first, or type it below.');
   const writtenAt = readClock(clock, dueAt, timeZone);
   if (writtenAt === null) return no('clock', 'Type the time as hours and minutes, such as 13:27.');
-  const typed = held.trim() === '' ? 0 : readNumber(held);
-  const heldMinutes = actionArgs.recordTime.shape.heldMinutes.safeParse(typed);
-  if (heldMinutes.success) return { writtenAt, heldMinutes: heldMinutes.data };
-  return no('held', heldMinutes.error.issues[0]?.message ?? 'Type whole minutes.');
+  return { writtenAt, heldMinutes: held.trim() === '' ? 0 : readNumber(held) };
 }
 
 function no(at: Problem['at'], sentence: string): Problem {

@@ -4,7 +4,7 @@ import { photosOfCar } from '@halfshaft/worklog';
 import { useMemo } from 'react';
 import { Sheet } from '@/components/sheet';
 import { TextArea } from '@/components/text-area';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { useDraft } from '../bay/use-draft';
 import { PhotoStrip } from '../photos/photo-strip';
 import { clockBeside } from '../service/time-in-words';

@@ -1,12 +1,12 @@
-import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { PageLink } from '@/components/page-link';
 import styles from './row-link.module.css';
 
 /** The name of a table's row as a link large enough for a thumb. */
 export function RowLink({ href, children }: { href: string; children: ReactNode }) {
   return (
-    <Link className={styles.link} href={href}>
+    <PageLink className={styles.link} href={href}>
       {children}
-    </Link>
+    </PageLink>
   );
 }

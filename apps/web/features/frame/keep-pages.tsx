@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from '@/components/button';
 import { Notice } from '@/components/notice';
+import { behindFirstScreen } from '@/lib/first-screen';
 
 const WORKER = '/service-worker.js';
 
@@ -13,7 +14,15 @@ const WORKER = '/service-worker.js';
  */
 export function KeepPages() {
   const [waiting, setWaiting] = useState<ServiceWorker | null>(null);
-  useEffect(() => keepPages(setWaiting), []);
+  useEffect(() => {
+    let stopped = false;
+    // All pages of the build are fetched with it: on a slow network they would stand in the way of this one.
+    const takeBack = behindFirstScreen(() => keepPages((worker) => stopped || setWaiting(worker)));
+    return () => {
+      stopped = true;
+      takeBack();
+    };
+  }, []);
   if (!waiting) return null;
   return (
     <Notice title="A newer version is ready">
@@ -23,16 +32,14 @@ export function KeepPages() {
   );
 }
 
-function keepPages(onWaiting: (worker: ServiceWorker) => void): () => void {
-  if (!('serviceWorker' in navigator)) return () => undefined;
-  let stopped = false;
+function keepPages(onWaiting: (worker: ServiceWorker) => void): void {
+  if (!('serviceWorker' in navigator)) return;
   navigator.serviceWorker
     .register(WORKER)
     .then((registration) => {
       const tell = () => {
         // Without a page of an older build there is nothing newer: this is the first time.
-        if (!stopped && registration.waiting && navigator.serviceWorker.controller)
-          onWaiting(registration.waiting);
+        if (registration.waiting && navigator.serviceWorker.controller) onWaiting(registration.waiting);
       };
       tell();
       registration.addEventListener('updatefound', () => {
@@ -41,9 +48,6 @@ function keepPages(onWaiting: (worker: ServiceWorker) => void): () => void {
       });
     })
     .catch(() => undefined); // blocked site data, a private window: the pages live from the network
-  return () => {
-    stopped = true;
-  };
 }
 
 /** The page is drawn anew by the newer build once that has taken over. */

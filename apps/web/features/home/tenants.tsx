@@ -1,10 +1,10 @@
 'use client';
 
 import type { MyTenants } from '@halfshaft/contract';
-import Link from 'next/link';
 import { Disclosure } from '@/components/disclosure';
 import { EmptyState } from '@/components/empty-state';
 import { PageHeader } from '@/components/page-header';
+import { PageLink } from '@/components/page-link';
 import { Sheet } from '@/components/sheet';
 import { useSession } from '@/lib/session';
 import { teamAddress } from '../events/addresses';
@@ -80,9 +80,9 @@ function LinkList({ title, links }: { title: string; links: readonly ListedLink[
       <ul className={styles.list}>
         {links.map(({ href, name, detail }) => (
           <li key={href}>
-            <Link className={styles.link} href={href}>
+            <PageLink className={styles.link} href={href}>
               {name}
-            </Link>{' '}
+            </PageLink>{' '}
             <span className={styles.detail}>{detail}</span>
           </li>
         ))}

@@ -10,7 +10,7 @@ import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { problemOf } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { contractResolver } from '../events/contract-resolver';
 import { RestoredNotice } from '../events/restored-notice';
 import { setFieldProblems } from '../events/set-field-problems';

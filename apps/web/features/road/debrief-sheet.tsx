@@ -4,7 +4,7 @@ import { debriefLines, type PersonId } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
 import { Sheet } from '@/components/sheet';
 import { TextArea } from '@/components/text-area';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { useDraft } from '../bay/use-draft';
 import type { Visit } from '../service/visit';
 import type { LoadedWork } from '../work/work-page';

@@ -5,8 +5,9 @@ import { Button } from '@/components/button';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
-import { BayDialog, type OpenDialog } from '../bay/bay-dialog';
 import { BayDock } from '../bay/bay-dock';
+import { LaterDialog } from '../bay/later-dialog';
+import type { OpenDialog } from '../bay/open-dialog';
 import { StageSheet } from '../bay/stage-sheet';
 import { stagesBefore } from '../bay/stages-before';
 import { useRecordFor } from '../bay/use-record-for';
@@ -49,7 +50,7 @@ export function RoadScreen({ work, visit }: { work: LoadedWork; visit: Visit }) 
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <BayDock work={work} />
       {dialog === null ? null : (
-        <BayDialog work={work} visit={visit} by={by} dialog={dialog} onClose={() => setDialog(null)} />
+        <LaterDialog work={work} visit={visit} by={by} dialog={dialog} onClose={() => setDialog(null)} />
       )}
     </>
   );

@@ -26,10 +26,10 @@ export function triggerVerdicts(replica: EventReplica, state: WorkState, visit: 
 
 /** All that judging triggers needs, less what has happened. */
 export function triggerQuestion(replica: EventReplica, state: WorkState, visit: Visit) {
-  const { cards, car } = visit.entry;
+  const { cards } = visit.entry;
   return {
     ...visitQuestion(replica, state, visit),
-    triggers: triggersForCards(cards, car.drive, car.surface),
+    triggers: triggersForCards(cards),
     serviceName: (id: string) => serviceNameOf(replica, id),
   };
 }

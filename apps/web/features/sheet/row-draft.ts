@@ -1,6 +1,6 @@
 import { finding } from '@halfshaft/contract';
 import type { PersonId, Reading } from '@halfshaft/worklog';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { readReadings, slotsOf } from '../bay/read-typed';
 import type { SheetRow } from './sheet-rows';
 

@@ -1,5 +1,5 @@
 import type { PersonId } from '@halfshaft/worklog';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { useDraft } from '../bay/use-draft';
 import { recordablePeople } from '../bay/use-record-for';
 import type { Visit } from '../service/visit';

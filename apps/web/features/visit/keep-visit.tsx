@@ -2,13 +2,13 @@
 
 import { keepVisitInput, type Visit } from '@halfshaft/contract';
 import { useMutation } from '@tanstack/react-query';
-import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
+import { PageLink } from '@/components/page-link';
 import { api, queryClient } from '@/lib/api';
 import { KEPT_FORMS } from '@/lib/keep-typed';
 import { removeStored } from '@/lib/storage';
@@ -35,7 +35,7 @@ export function KeepVisit({ personName }: { personName: string }) {
             </LinkButton>
           }
         >
-          Plan a service first, on this device, or <Link href={HOME_ADDRESS}>go to your teams</Link>.
+          Plan a service first, on this device, or <PageLink href={HOME_ADDRESS}>go to your teams</PageLink>.
         </EmptyState>
       </div>
     );
@@ -72,7 +72,7 @@ function KeepForm({ visit, names }: { visit: Visit; names: KeptNames }) {
         <>
           <ItineraryProblems problems={problems} />
           <p>
-            <Link href="/try/">Back to the itinerary, to mend it</Link>
+            <PageLink href="/try/">Back to the itinerary, to mend it</PageLink>
           </p>
         </>
       ) : null}

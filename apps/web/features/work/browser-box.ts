@@ -1,8 +1,9 @@
 import type { ActionId, PersonId } from '@halfshaft/worklog';
+import { later } from '@/lib/later';
 import { openPhoneDatabase, type PhoneDatabase, storeTogether } from '@/lib/phone-database';
+import { listStored } from '@/lib/storage';
 import { askToPersist } from '@/lib/storage-room';
 import { type TabChannel, tabChannel } from '@/lib/tab-channel';
-import { moveOldOutbox } from './move-old-outbox';
 import { newId } from './new-id';
 import type { BoxChange, BoxContents, BoxNews, KnownDevice, OutboxBox } from './outbox-box';
 import { isWaiting } from './read-kept';
@@ -15,12 +16,15 @@ const CHUNK = 250;
 /** Written to the disk before the promise resolves, not only handed to the system: a flat battery must not undo a tap. */
 const DURABLE = { durability: 'strict' } as const;
 
+const OLD_OUTBOX = later(() => import('./move-old-outbox'));
+
 /** The box in the browser's own database. */
 export function browserBox(channel: TabChannel<BoxChange> = tabChannel('outbox')): OutboxBox {
   return {
     async device() {
       const database = await openOrThrow();
-      await moveOldOutbox(database);
+      // Most phones have nothing of an app before this one.
+      if (listStored('work.').length > 0) await (await OLD_OUTBOX.fetch()).moveOldOutbox(database);
       return findDevice(database);
     },
     read: async (place, isKnown) => readPlace(await openOrThrow(), place, isKnown),

@@ -1,4 +1,4 @@
-import { actionArgs, type EventReplica } from '@halfshaft/contract';
+import type { EventReplica } from '@halfshaft/contract';
 import {
   type Action,
   type Doer,
@@ -12,6 +12,7 @@ import {
   upgradeAction,
   type WorkState,
 } from '@halfshaft/worklog';
+import { checkArgs } from './check-args';
 import { nameOf } from './names';
 import { taskRulesOf } from './task-rules';
 
@@ -27,9 +28,9 @@ const SIGN_YOURSELF = 'A second signature can only be given by the person who si
 export function decideLocally(state: WorkState, pushed: PushedAction, replica: EventReplica): LocalOutcome {
   const upgrade = upgradeAction(pushed);
   if (!upgrade.ok) return no(refusalInWords(upgrade.refusal, (id) => nameOf(replica, id)));
-  const shape = actionArgs[upgrade.action.kind].safeParse(upgrade.action.args);
-  if (!shape.success) return no(shape.error.issues[0]?.message ?? 'Something is missing. Fill it in.');
-  const action = { ...upgrade.action, args: shape.data } as Action;
+  const checked = checkArgs(upgrade.action.kind, upgrade.action.args);
+  if (!checked.ok) return no(checked.sentence);
+  const action = { ...upgrade.action, args: checked.args } as Action;
   if (!mayRecordFor(action, replica.me.personId)) return no(SIGN_YOURSELF);
 
   let rules: TaskRules | null = null;

@@ -1,4 +1,4 @@
-import { carPlace } from '@halfshaft/contract';
+import type { CarPlace } from '@halfshaft/lifing';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 
 /**
@@ -8,6 +8,9 @@ import { CAR_PLACE_NAMES } from '../car-plan/car-places';
  * placeInWords('frontLeft') // 'Front left'
  */
 export function placeInWords(place: string): string {
-  const known = carPlace.safeParse(place);
-  return known.success ? CAR_PLACE_NAMES[known.data] : place;
+  return isCarPlace(place) ? CAR_PLACE_NAMES[place] : place;
+}
+
+function isCarPlace(place: string): place is CarPlace {
+  return Object.hasOwn(CAR_PLACE_NAMES, place);
 }

@@ -18,7 +18,7 @@ export function taskRulesOf(replica: EventReplica, state: WorkState, ref: TaskRe
   }
   const { cardId } = ref.source;
   const card = entry.cards.find((each) => each.id === cardId);
-  const reopens = reopensOf(ref, { ...entry.car, cards: entry.cards });
+  const reopens = reopensOf(ref, entry);
   return card ? { ...rulesOfCard(card), reopens, serviceStands } : null;
 }
 

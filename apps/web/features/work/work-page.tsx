@@ -1,11 +1,12 @@
 'use client';
 
 import { useSearchParams } from 'next/navigation';
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { ErrorState } from '@/components/error-state';
 import { LoadingState } from '@/components/loading-state';
 import type { OfflineBarProps } from '@/components/offline-bar';
 import { Stack } from '@/components/stack';
+import { firstScreenStands } from '@/lib/first-screen';
 import { bayAddress, eventAddress, logAddress, roadAddress, serviceAddress } from '../events/addresses';
 import { BadAddress } from '../events/trouble';
 import { useEventClock } from '../events/use-event-clock';
@@ -61,6 +62,9 @@ function WorkFrame({
   const now = useEventClock(replica ?? undefined, work.receivedAt);
   const { where, links } = useSurroundings(teamId, eventId, work, now);
   const ready = replica !== null && work.status !== 'loading' && work.status !== 'failed';
+  useEffect(() => {
+    if (ready) firstScreenStands();
+  }, [ready]);
   return (
     <PageFrame where={where} links={links} connection={connectionOf(work)} wide={wide}>
       {ready ? (
@@ -94,10 +98,13 @@ function useSurroundings(teamId: string, eventId: string, { replica, state }: Ev
   const at = letter ?? (replica && entry ? serviceNow(replica, state, entry, now ?? 0)?.id : undefined);
   const event = { href: eventAddress(teamId, eventId), label: 'Event' };
   const log = { href: logAddress(teamId, eventId), label: 'Log' };
-  if (!replica || !entry || !at) return { where: replica?.name, links: [event, log] };
-  const visit = { team: teamId, event: eventId, car: entry.entryId, at };
+  // Until the event is here the address is believed: a link that came later would push another from under a thumb.
+  const entryId = replica ? entry?.entryId : car;
+  if (!entryId || !at) return { where: replica?.name, links: [event, log] };
+  const visit = { team: teamId, event: eventId, car: entryId, at };
   return {
-    where: letter ? `${carNameOf(replica, entry.entryId)}, ${serviceNameOf(replica, at)}` : replica.name,
+    where:
+      replica && letter ? `${carNameOf(replica, entryId)}, ${serviceNameOf(replica, at)}` : replica?.name,
     links: [
       event,
       { href: serviceAddress(visit), label: 'Service' },

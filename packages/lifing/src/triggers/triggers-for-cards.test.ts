@@ -8,7 +8,7 @@ const saved = fullStarterCards('four', 'gravel').map((card) => ({ ...card, id: `
 
 describe('triggersForCards', () => {
   it('names the cards of the car wherever the starter set names its own', () => {
-    const named = JSON.stringify(triggersForCards(saved, 'four', 'gravel'));
+    const named = JSON.stringify(triggersForCards(saved));
     const expected = JSON.stringify(starterTriggers('four', 'gravel')).replaceAll('starter:', 'own starter:');
     expect(named).toBe(expected);
   });
@@ -19,7 +19,7 @@ describe('triggersForCards', () => {
       { id: 'two', starterId: 'starter:bleed-brakes' },
       { id: 'own', starterId: null },
     ];
-    const triggers = triggersForCards(cards, 'four', 'gravel');
+    const triggers = triggersForCards(cards);
     expect(triggers.find(({ id }) => id === 'soft-pedal')).toMatchObject({ cardIds: ['one', 'two'] });
     expect(triggers.find(({ id }) => id === 'hard-landing')).toMatchObject({ cardIds: [] });
   });
@@ -36,11 +36,11 @@ describe('crewCardIds', () => {
 
 describe('newPartCardIds', () => {
   it('has the jobs that leave something new behind, and no look or round', () => {
-    const ids = newPartCardIds(saved, 'four', 'gravel');
+    const ids = newPartCardIds(saved);
     expect(ids.has('own starter:front-pads')).toBe(true);
     expect(ids.has('own starter:driveshafts')).toBe(true);
     expect(ids.has('own starter:wheel-nuts')).toBe(false);
     expect(saved.filter((card) => ids.has(card.id) && card.kind === 'round')).toEqual([]);
-    expect(newPartCardIds([{ id: 'own', starterId: null }], 'four', 'gravel').size).toBe(0);
+    expect(newPartCardIds([{ id: 'own', starterId: null }]).size).toBe(0);
   });
 });

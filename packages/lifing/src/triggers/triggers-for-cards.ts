@@ -1,6 +1,6 @@
 import { outsideServiceIds } from '../full-starter/outside-service-ids';
-import { starterTriggers } from '../full-starter/starter-triggers';
-import type { Drive, JobCard, Surface } from '../job-card';
+import { triggersAmong } from '../full-starter/triggers-among';
+import type { JobCard } from '../job-card';
 import type { Trigger } from './model';
 
 type StarterOf = Pick<JobCard, 'id' | 'starterId'>;
@@ -10,13 +10,14 @@ type StarterOf = Pick<JobCard, 'id' | 'starterId'>;
  * stands for its starter card too, so one id may become several; what the car has no card for is left out.
  *
  * @example
- * triggersForCards([{ id: 'c7', starterId: 'starter:bleed-brakes' }], 'four', 'gravel')
+ * triggersForCards([{ id: 'c7', starterId: 'starter:bleed-brakes' }],)
  * // [{ kind: 'incident', id: 'soft-pedal', codes: ['softPedal'], times: 1, cardIds: ['c7'] }, …]
  */
-export function triggersForCards(cards: readonly StarterOf[], drive: Drive, surface: Surface): Trigger[] {
+export function triggersForCards(cards: readonly StarterOf[]): Trigger[] {
+  const there = new Set(cards.flatMap(({ starterId }) => starterId ?? []));
   const own = (ids: readonly string[]) =>
     ids.flatMap((id) => cards.filter((card) => card.starterId === id).map((card) => card.id));
-  return starterTriggers(drive, surface).map((trigger) => withIds(trigger, own));
+  return triggersAmong(there).map((trigger) => withIds(trigger, own));
 }
 
 /** Of a car's cards, those the crew can do outside service: the ones that began as such a starter card. */
@@ -26,9 +27,10 @@ export function crewCardIds(cards: readonly StarterOf[]): Set<string> {
 }
 
 /** Of a car's cards, those that leave something new behind: it is looked at again once it has been driven. */
-export function newPartCardIds(cards: readonly StarterOf[], drive: Drive, surface: Surface): Set<string> {
-  const triggers = triggersForCards(cards, drive, surface);
-  return new Set(triggers.flatMap((each) => (each.kind === 'newlyFitted' ? each.fittedCardIds : [])));
+export function newPartCardIds(cards: readonly StarterOf[]): Set<string> {
+  return new Set(
+    triggersForCards(cards).flatMap((each) => (each.kind === 'newlyFitted' ? each.fittedCardIds : [])),
+  );
 }
 
 function withIds(trigger: Trigger, own: (ids: readonly string[]) => string[]): Trigger {

@@ -18,8 +18,6 @@ const FACTS: Facts = {
     [
       CAR,
       {
-        drive: 'four',
-        surface: 'gravel',
         cards: [
           { id: CARD, starterId: 'starter:front-pads' },
           { id: NUTS, starterId: 'starter:wheel-nuts' },

@@ -165,7 +165,7 @@ export async function loadKnown(
     (SELECT jsonb_object_agg(id, jsonb_build_object('carId', car_id, 'readings', body->'readings',
         'needsSignature', body->'needsSignature')) FROM card
       WHERE team_id = ${teamId}::uuid AND id = ANY(${ids.cards}::uuid[])) AS cards,
-    (SELECT jsonb_object_agg(car.id, jsonb_build_object('drive', car.drive, 'surface', car.surface, 'cards',
+    (SELECT jsonb_object_agg(car.id, jsonb_build_object('cards',
         (SELECT coalesce(jsonb_agg(jsonb_build_object('id', card.id, 'starterId', card.body->'starterId')
             ORDER BY card.ordinal), '[]') FROM card
           WHERE card.team_id = ${teamId}::uuid AND card.car_id = car.id AND card.body->>'starterId' IS NOT NULL

@@ -1,0 +1,1 @@
+export { actionArgs } from '@halfshaft/contract';
