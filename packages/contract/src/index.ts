@@ -1,8 +1,10 @@
 import './without-eval';
 
+export * from './bring-in';
 export * from './bulletin';
 export * from './car';
 export * from './card';
+export * from './carry';
 export * from './event';
 export * from './ids';
 export * from './invite';

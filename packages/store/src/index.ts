@@ -10,6 +10,7 @@ export {
   NotAMember,
   type TeamClaim,
   type TeamTx,
+  withCarriedTeam,
   withInvite,
   withNewTeam,
   withTeam,
