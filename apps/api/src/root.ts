@@ -1,3 +1,4 @@
+import { bringInRouter } from './features/bring-in/router';
 import { bulletinRouter } from './features/bulletin/router';
 import { carRouter } from './features/car/router';
 import { cardRouter } from './features/card/router';
@@ -21,6 +22,7 @@ export const appRouter = router({
   organiser: organiserRouter,
   bulletin: bulletinRouter,
   startList: startListRouter,
+  bringIn: bringInRouter,
 });
 
 /** Clients import this type and nothing else. */
