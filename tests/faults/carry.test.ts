@@ -243,11 +243,16 @@ describe('an event that is brought home', () => {
     });
     expect(event.entries.map(({ car }) => car.name).sort()).toEqual(['Renamed at home', 'Second']);
     await expectConsistent(home, team);
-    // What home had changed goes to the van, and does not come back as a conflict.
+    // What home has goes to the van, also where home had settled it; nothing comes back as a conflict.
     const back = await bringIn(there, await fetchCarried(atHome(team), teamId, eventId));
-    expect(back.report.notes).toEqual([
+    expect([...back.report.notes].sort()).toEqual([
       'The car “Renamed at home” was changed on the other server and now stands here too.',
+      'What is set for the event (penalties, conditions, tyres) was changed on the other server and now stands here too.',
     ]);
+    expect((await bringIn(atHome(team), await fetchCarried(there, teamId, eventId))).report.notes).toEqual(
+      [],
+    );
+    expect((await bay.caller.event.get({ teamId, eventId })).tyreAllowance).toBe(8);
   });
 
   it('brings pictures that were taken in the van', async () => {

@@ -48,6 +48,7 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   control_time: probe('body', byId, true),
   car_fact: probe('body'),
   photo: probe(null),
+  bring_in: probe(null),
   applied_action: probe('body', ({ refusedActionId }) => ({ id: refusedActionId })),
   organiser: probe('name', () => ({ organiser_id: randomUUID() })),
   organiser_membership: probe('user_id', () => ({ id: randomUUID(), user_id: randomUUID() })),

@@ -24,7 +24,7 @@ interface CarryParts {
   findAccount(request: FastifyRequest): Promise<Account | null>;
 }
 
-/** `GET /carry?team=…&event=…`: an event as a file. `PUT /bring-in?step=…`: the log part of one; its pictures go to `/photo`. */
+/** `GET /carry?team=…&event=…`: an event as a file. `PUT /carry?step=…`: the log part of one; its pictures go to `/photo`. */
 export async function addCarryRoute(
   app: FastifyInstance,
   { store, clock, findAccount }: CarryParts,
@@ -71,7 +71,7 @@ export async function addCarryRoute(
       }
     });
 
-    carry.put('/bring-in', async (request, reply) => {
+    carry.put('/carry', async (request, reply) => {
       const { step, person: personId } = bringInQuery.parse(request.query);
       const body = Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0);
       const file = await unpackCarried(body);

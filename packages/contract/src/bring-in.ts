@@ -6,7 +6,7 @@ export const bringInQuery = z.object({ step: z.enum(['look', 'take']), person: p
 
 /** Where the log part of a file is brought to. */
 export function bringInAddress(step: 'look' | 'take', person?: string): string {
-  return `/bring-in?step=${step}${person === undefined ? '' : `&person=${person}`}`;
+  return `/carry?step=${step}${person === undefined ? '' : `&person=${person}`}`;
 }
 
 const pictures = z.array(

@@ -14,6 +14,7 @@ export {
   createEntryRow,
   createEventRow,
   createVersionRow,
+  findEventName,
   findTaken,
   updateEntryRow,
   updateEventDates,

@@ -37,6 +37,7 @@ import {
   createTeamRow,
   createVersion,
   findContents,
+  findEventName,
   findMissingPictures,
   findNewestMadeAt,
   findRevocations,
@@ -121,8 +122,8 @@ export function takeIn(bringing: BringingIn): Promise<TakeOutcome> {
   });
 }
 
-export function listBringIns(tx: MemberTx, eventId: string) {
-  if (!maySeeEvent(tx.member, eventId)) throw unknown();
+export async function listBringIns(tx: MemberTx, eventId: string) {
+  if (!maySeeEvent(tx.member, eventId) || (await findEventName(tx, eventId)) === null) throw unknown();
   return listBringInRows(tx, eventId);
 }
 
