@@ -7,12 +7,13 @@ import { EmptyState } from '@/components/empty-state';
 import { FileField } from '@/components/file-field';
 import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
+import { Notice } from '@/components/notice';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { useSession } from '@/lib/session';
 import { BRING_IN_ADDRESS, HOME_ADDRESS, signInAddress } from '../events/addresses';
-import { LoadTrouble, SaveTrouble } from '../events/trouble';
+import { LoadTrouble } from '../events/trouble';
 import { PageFrame } from '../frame/page-frame';
 import { BroughtIn } from './brought-in';
 import { lookAtFile, type PicturesSent, sendPictures, takeFile } from './event-file';
@@ -103,15 +104,28 @@ function BringIn() {
         />
         {busy !== null && step.kind === 'choose' ? <LoadingState words={busy} /> : null}
       </Sheet>
-      <SaveTrouble problem={problem} />
+      <Refused problem={problem} />
       {step.kind === 'looked' ? (
         <LookedAt
           key={step.file.name + step.look.madeAt}
           look={step.look}
+          fileName={step.file.name}
           busy={busy}
           onTake={(person) => void take(step.file, person)}
         />
       ) : null}
     </>
+  );
+}
+
+function Refused({ problem }: { problem: Problem | null }) {
+  if (problem === null) return null;
+  return (
+    <Notice kind="problem" title="Not brought in" spoken>
+      <p>{problem.message}</p>
+      {problem.code === 'signInNeeded' ? (
+        <LinkButton href={signInAddress(BRING_IN_ADDRESS)}>Sign in</LinkButton>
+      ) : null}
+    </Notice>
   );
 }

@@ -8,20 +8,21 @@ import { counted, lookInWords } from './report-words';
 
 interface LookedAtProps {
   look: LookOutcome;
+  fileName: string;
   /** What is being waited for, or null. */
   busy: string | null;
   onTake: (person: string | undefined) => void;
 }
 
 /** What is in the file and what bringing it in does; then the button. */
-export function LookedAt({ look, busy, onTake }: LookedAtProps) {
+export function LookedAt({ look, fileName, busy, onTake }: LookedAtProps) {
   const { people, pictures } = look;
   const [person, setPerson] = useState(people.find(({ madeTheFile }) => madeTheFile)?.personId);
   const photos = pictures.filter(({ isMissing }) => isMissing).length;
   return (
     <Sheet title={`${look.teamName}: ${look.eventName}`}>
       <p>
-        {counted(look.cars, 'car')}, {counted(look.entries, 'entry', 'entries')} in the log,{' '}
+        From {fileName}: {counted(look.cars, 'car')}, {counted(look.entries, 'entry', 'entries')} in the log,{' '}
         {counted(pictures.length, 'photo')}. Saved {savedInWords(look.madeAt)}.
       </p>
       <p>{lookInWords(look)}</p>

@@ -8,8 +8,20 @@ export function ReportLines({ report }: { report: BringInReport }) {
   return (
     <>
       <p>{reportInWords(report)}</p>
-      {refused.length > 0 ? <SentenceList sentences={[...new Set(refused)]} /> : null}
-      {report.notes.length > 0 ? <SentenceList sentences={[...new Set(report.notes)]} /> : null}
+      <Listed title="Refused, and why:" sentences={refused} />
+      <Listed title="Beside the work:" sentences={report.notes} />
+    </>
+  );
+}
+
+function Listed({ title, sentences }: { title: string; sentences: readonly string[] }) {
+  if (sentences.length === 0) return null;
+  return (
+    <>
+      <p>
+        <strong>{title}</strong>
+      </p>
+      <SentenceList sentences={[...new Set(sentences)]} />
     </>
   );
 }
