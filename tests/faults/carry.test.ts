@@ -124,6 +124,18 @@ describe('an event that is taken along', () => {
     expect(repeated.results[0]).toMatchObject({ status: 'accepted', repeated: true });
   });
 
+  it('founds the team once when two bring it in at once, and lets the other in by no file', async () => {
+    const team = await foundTeamAtEvent(home);
+    const part = logPartOf(await fetchCarried(atHome(team), team.teamId, team.eventId));
+    const accounts = await Promise.all([van.signUp('One'), van.signUp('Two')]);
+    const answers = await Promise.all(
+      accounts.map(({ cookie }) => tryBringIn({ url: van.url, cookie }, part, 'take', team.personId)),
+    );
+    expect(answers.map(({ status }) => status).sort()).toEqual([200, 403]);
+    const mine = await Promise.all(accounts.map(({ userId }) => van.callAs(userId).team.mine()));
+    expect(mine.flatMap(({ teams }) => teams)).toHaveLength(1);
+  });
+
   it('carries nobody’s sign-in', async () => {
     const team = await foundTeamAtEvent(home);
     const file = await fetchCarried(atHome(team), team.teamId, team.eventId);
