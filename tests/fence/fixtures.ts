@@ -116,6 +116,8 @@ export const FIXTURES: Variant[] = [
   ...pushFixtures(),
   variant('work.pull', 'member', ({ teamId, eventId }) => ({ teamId, eventId, since: 0 })),
 
+  variant('bringIn.list', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
+
   variant('organiser.create', 'account', () => ({ name: 'New club' })),
   variant('organiser.events', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
   variant('organiser.saveEvent', 'organiser', (world) => ({ ...eventOf(world), publishedEventId: null }), {

@@ -1,8 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import { appRouter } from '@halfshaft/api/router';
+import { bringInAddress, carryAddress } from '@halfshaft/contract';
 import type { TaskRef } from '@halfshaft/worklog';
 import pg from 'pg';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { fetchCarried, logPartOf, tryBringIn } from '../support/carry';
 import { taskRef } from '../support/event';
 import { type House, openHouse } from '../support/house';
 import { bringPicture, fetchPicture, photoOf } from '../support/photo';
@@ -224,6 +226,89 @@ describe('the pictures of photos', () => {
     expect((await bringPicture({ ...own, cookie: account.cookie })).status).toBe(404);
     expect((await bringPicture({ ...own, cookie })).status).toBe(200);
     expect((await fetchPicture(house.url, teamId, photoId, account.cookie)).status).toBe(404);
+  });
+});
+
+describe('an event as a file', () => {
+  const fetchFile = async (teamId: string, eventId: string, headers: Record<string, string>) => {
+    const response = await fetch(house.url + carryAddress(teamId, eventId), { headers });
+    return { status: response.status, body: response.ok ? 'a file' : await response.json() };
+  };
+  /** Acts through the front door as someone of the team has to: with a cookie. */
+  const signInAs = async (actor: { userId: string }) => {
+    const account = await house.signUp('Someone');
+    await owner.query('UPDATE membership SET user_id = $1 WHERE user_id = $2', [
+      account.userId,
+      actor.userId,
+    ]);
+    return account.cookie;
+  };
+
+  it("is given to a manager of the team alone, and tells of another's what it tells of none", async () => {
+    before = await readState(owner);
+    expect((await fetchFile(world.teamId, world.eventId, { cookie })).status).toBe(200);
+    expect((await fetchFile(world.teamId, world.eventId, {})).status).toBe(401);
+    const never = await fetchFile(randomUUID(), randomUUID(), { cookie });
+    expect(never.status).toBe(404);
+    for (const [team, event] of [
+      [others.teamId, others.eventId],
+      [world.teamId, others.eventId],
+      [others.teamId, world.eventId],
+    ] as const) {
+      expect(await fetchFile(team, event, { cookie })).toEqual(never);
+    }
+    await expectUnchanged();
+    const fresh = await foundWorld(house);
+    for (const actor of [fresh.mechanic, fresh.driver, fresh.helper]) {
+      const answer = await fetchFile(fresh.teamId, fresh.eventId, { cookie: await signInAs(actor) });
+      expect(answer.status).toBe(403);
+    }
+    const organiser = (await house.signUp('Organiser')).cookie;
+    expect(await fetchFile(fresh.teamId, fresh.eventId, { cookie: organiser })).toEqual(never);
+    const manager = await signInAs(fresh.manager);
+    expect((await fetchFile(fresh.teamId, fresh.eventId, { cookie: manager })).status).toBe(200);
+  });
+
+  it('lets nobody into a team that is here, and is brought in by its managers alone', async () => {
+    const fresh = await foundWorld(house);
+    const manager = await signInAs(fresh.manager);
+    const file = await fetchCarried({ url: house.url, cookie: manager }, fresh.teamId, fresh.eventId);
+    const part = logPartOf(file);
+    const strangers = [
+      cookie,
+      (await house.signUp('Stranger')).cookie,
+      await signInAs(fresh.mechanic),
+      await signInAs(fresh.driver),
+      await signInAs(fresh.helper),
+    ];
+    before = await readState(owner);
+    for (const stranger of strangers) {
+      for (const step of ['look', 'take'] as const) {
+        const answer = await tryBringIn(
+          { url: house.url, cookie: stranger },
+          part,
+          step,
+          fresh.owner.personId,
+        );
+        expect(answer).toEqual({
+          status: 403,
+          body: {
+            code: 'notAllowed',
+            message: expect.stringContaining('not one of its managers'),
+            fields: [],
+          },
+        });
+      }
+    }
+    expect((await tryBringIn({ url: house.url, cookie: '' }, part)).status).toBe(401);
+    const elsewhere = await fetch(house.url + bringInAddress('take'), {
+      method: 'PUT',
+      headers: { cookie: manager, origin: 'https://another.example', 'content-type': 'application/gzip' },
+      body: new Uint8Array(part),
+    });
+    expect(elsewhere.status).toBe(403);
+    await expectUnchanged();
+    expect((await tryBringIn({ url: house.url, cookie: manager }, part)).status).toBe(200);
   });
 });
 

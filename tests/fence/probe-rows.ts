@@ -48,6 +48,7 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   control_time: probe('body', byId, true),
   car_fact: probe('body'),
   photo: probe(null, byId, true),
+  bring_in: probe(null),
   applied_action: probe('body', ({ refusedActionId }) => ({ id: refusedActionId })),
   share: probe('level', ({ emptyEventId }) => ({ id: randomUUID(), event_id: emptyEventId })),
   organiser: probe('name', () => ({ organiser_id: randomUUID() })),

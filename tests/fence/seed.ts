@@ -46,6 +46,12 @@ export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
     file,
   ]);
   await shareWithOrganiser(world, owner);
+  await owner.query(`INSERT INTO bring_in VALUES ($1, $2, $3, $4, now(), now(), '{}', '{}', '{}')`, [
+    teamId,
+    randomUUID(),
+    eventId,
+    world.owner.personId,
+  ]);
   const spareKeys = { emptyEventId, refusedActionId: refused.actionId, idleCarId };
   return { ...world, spareKeys, silent: await foundSilentOrganiser(house) };
 }

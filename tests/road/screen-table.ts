@@ -70,6 +70,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       },
     ],
     '/home/': [full('', /Larchwater Stages/), empty(at({ team: ids.emptyTeam }), /New Team/)],
+    '/bring-in/': [full('', /File of an event/), empty('', /Sign in on this server first/, 'nobody')],
     '/people/': [
       full(at({ team: ids.team }), /Joss Tarn/),
       empty(at({ team: ids.emptyTeam }), /Founder/),

@@ -6,6 +6,7 @@ import { type FastifyTRPCPluginOptions, fastifyTRPCPlugin } from '@trpc/server/a
 import Fastify, { type FastifyError, type FastifyInstance, type FastifyServerFactory } from 'fastify';
 import type { Auth } from './auth';
 import { addAuthRoute, findAccount } from './auth-route';
+import { addCarryRoute } from './carry-route';
 import type { Clock } from './clock';
 import type { PhotoLimits } from './features/photo/service';
 import type { LiveLog } from './features/work/live';
@@ -58,6 +59,7 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
   addLiveRoute(app, { store: parts.store, live: parts.live, findAccount: accountOf });
   const { store, clock, photoLimits: limits } = parts;
   await addPhotoRoute(app, { store, clock, limits, findAccount: accountOf });
+  await addCarryRoute(app, { store, clock, findAccount: accountOf });
   await app.register(fastifyTRPCPlugin, {
     prefix: '/trpc',
     trpcOptions: {

@@ -27,7 +27,9 @@ export async function addPhotoRoute(app: FastifyInstance, parts: PhotoParts): Pr
     photos.removeAllContentTypeParsers();
     const limit = { parseAs: 'buffer' as const, bodyLimit: MOST_PHOTO_BYTES };
     photos.addContentTypeParser(TAKEN_TYPES, limit, async (_request: unknown, body: Buffer) => body);
-    photos.setErrorHandler((error: FastifyError, _request, reply) => answerError(app, error, reply));
+    photos.setErrorHandler((error: FastifyError, _request, reply) =>
+      answerError(app, error, reply, bodyProblem),
+    );
     // Before the body is read: a stranger's megabyte is not waited for.
     const accounts = new WeakMap<FastifyRequest, Account>();
     photos.addHook('onRequest', async (request) => {
@@ -62,8 +64,14 @@ function claimOf(request: FastifyRequest, account: Account | undefined) {
   return { teamId, photoId, userId: account.userId, size } satisfies PhotoClaim & { size: string };
 }
 
-function answerError(app: FastifyInstance, error: FastifyError, reply: FastifyReply) {
-  const transport = toTrpcError(bodyProblem(error) ?? error);
+/** For routes beside tRPC: the problem alone. `problemOf` gives the route's own words for what Fastify or the schema refused. */
+export function answerError(
+  app: FastifyInstance,
+  error: FastifyError,
+  reply: FastifyReply,
+  problemOf: (error: FastifyError) => AppError | null,
+) {
+  const transport = toTrpcError(problemOf(error) ?? error);
   const problem: Problem = toProblem(transport);
   const status = getHTTPStatusCodeFromError(transport);
   if (status >= 500) app.log.error(error);

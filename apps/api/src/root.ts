@@ -1,3 +1,4 @@
+import { bringInRouter } from './features/bring-in/router';
 import { bulletinRouter } from './features/bulletin/router';
 import { carRouter } from './features/car/router';
 import { cardRouter } from './features/card/router';
@@ -23,6 +24,7 @@ export const appRouter = router({
   bulletin: bulletinRouter,
   startList: startListRouter,
   share: shareRouter,
+  bringIn: bringInRouter,
 });
 
 /** Clients import this type and nothing else. */

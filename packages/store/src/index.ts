@@ -11,6 +11,7 @@ export {
   NotAMember,
   type TeamClaim,
   type TeamTx,
+  withCarriedTeam,
   withInvite,
   withMembers,
   withNewTeam,

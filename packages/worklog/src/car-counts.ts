@@ -1,7 +1,7 @@
 import type { Itinerary } from '@halfshaft/itinerary';
 import type { CarPlace, IncidentCode, JobCard } from '@halfshaft/lifing';
 import type { RecordedFact } from './car-fact';
-import { inKeyOrder } from './in-key-order';
+import { textInKeyOrder } from './content-key';
 import type { EntryId, Finding, Snag, StageConfirmation, Task } from './model';
 
 /** What one car did and what was found on it at one event, as numbers that name nobody. */
@@ -91,7 +91,7 @@ export function sumOfCounts(cars: readonly CarCounts[]): CarCounts {
 
 /** True when both say the same of the same cars, in whatever order their keys come back from a database. */
 export function isSameCounts(some: readonly CarCounts[], others: readonly CarCounts[]): boolean {
-  return JSON.stringify(inKeyOrder(some)) === JSON.stringify(inKeyOrder(others));
+  return textInKeyOrder(some) === textInKeyOrder(others);
 }
 
 function placeOf(place: string): CarPlace {

@@ -12,7 +12,7 @@ import { upgradeAction } from './upgrade-action';
  */
 export function contentKey(action: PushedAction): string {
   const upgrade = upgradeAction(action);
-  return JSON.stringify(inKeyOrder(upgrade.ok ? upgrade.action : action));
+  return textInKeyOrder(upgrade.ok ? upgrade.action : action);
 }
 
 /**
@@ -23,4 +23,14 @@ export function contentKey(action: PushedAction): string {
  */
 export function sameContent(one: PushedAction, other: PushedAction): boolean {
   return contentKey(one) === contentKey(other);
+}
+
+/**
+ * A value as JSON with its keys in order: equal exactly when the values are.
+ *
+ * @example
+ * textInKeyOrder({ b: 1, a: 2 }) // '{"a":2,"b":1}'
+ */
+export function textInKeyOrder(value: unknown): string {
+  return JSON.stringify(inKeyOrder(value));
 }

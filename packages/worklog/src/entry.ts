@@ -34,7 +34,7 @@ export type EntryBody =
   /** `because`: the task whose re-opening or closing opened this one again (wheel off, then nuts); null: asked for. */
   | { kind: 'reopened'; task: TaskRef; reason: string; because: TaskId | null }
   /** Neither `onPaper` nor `byInitials`: given by the signer's own account. */
-  | { kind: 'signed'; task: TaskRef; onPaper?: true; byInitials?: true }
+  | { kind: 'signed'; task: TaskRef; onPaper?: true | undefined; byInitials?: true | undefined }
   | {
       kind: 'snagRaised';
       snagId: SnagId;
@@ -67,9 +67,9 @@ export type EntryBody =
       /** `before` null: nothing had been said about the stage. */
       stages: { entryId: EntryId; stageId: StageId; before: StageConfirmation | null }[];
       /** Absent in entries from before control times were recorded. `before` null: no time had been recorded. */
-      times?: (TimeRef & { before: ControlTime | null })[];
+      times?: (TimeRef & { before: ControlTime | null })[] | undefined;
       /** Absent in entries from before facts were recorded. Each as it stood before; one recorded by the action comes back withdrawn. */
-      facts?: RecordedFact[];
+      facts?: RecordedFact[] | undefined;
     };
 
 /** An entry as `decide` returns it: the server has not given it a place in the log yet. */

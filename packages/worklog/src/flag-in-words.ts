@@ -34,5 +34,7 @@ export function flagInWords(
       return `${nameOf(flag.personId)} had already raised it`;
     case 'alsoRecordedBy':
       return `${nameOf(flag.personId)} had already recorded it; the first stands`;
+    case 'broughtIn':
+      return `brought in from another server by ${nameOf(flag.personId)}`;
   }
 }

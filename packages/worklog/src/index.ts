@@ -64,12 +64,17 @@ export { finishesOf, timesOf } from './times-of';
 // Deciding
 export { conflictTable, type ExpectedOutcome } from './conflict-table';
 export { concernsOf, type Concern, type ConcernCode } from './concerns-of';
-export { contentKey, sameContent } from './content-key';
+export { contentKey, sameContent, textInKeyOrder } from './content-key';
 export { decide } from './decide';
 export { mayRecordFor } from './may-record-for';
 export { isFact } from './is-fact';
 export type { Outcome, Refusal, RefusalCode } from './refusal';
 export { upgradeAction, type Upgrade } from './upgrade-action';
+
+// Carrying an event between two servers
+export { actionOfEntries, type EnteredAction } from './carry/action-of-entries';
+export { problemOfCarriedLog } from './carry/problem-of-carried-log';
+export { whoseStands, type Sums, type WhoseStands } from './carry/whose-stands';
 
 // Words for people
 export { concernInWords } from './concern-in-words';

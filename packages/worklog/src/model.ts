@@ -236,7 +236,9 @@ export type Flag =
   /** A snag with this id was raised before: its first raiser stays, the new words are added. */
   | { code: 'alsoRaisedBy'; personId: PersonId }
   /** A fact with this id was recorded before: the first one stands, this one is kept in the log only. */
-  | { code: 'alsoRecordedBy'; personId: PersonId };
+  | { code: 'alsoRecordedBy'; personId: PersonId }
+  /** Came from the log of another server; the person brought it in. Says nothing against it. */
+  | { code: 'broughtIn'; personId: PersonId };
 
 export type FlagCode = Flag['code'];
 

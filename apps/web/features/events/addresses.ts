@@ -47,6 +47,9 @@ export const recordSheetAddress = ({ team, event, car, at }: Visit) =>
 /** What is left when the event is over. */
 export const endAddress = (team: string, event: string) => address('event/end', { team, event });
 
+/** Where an event of another server comes in by its file. */
+export const BRING_IN_ADDRESS = address('bring-in', {});
+
 export const tyresAddress = ({ team, event, car, at }: Visit) =>
   address('event/tyres', { team, event, car, at });
 

@@ -12,6 +12,7 @@ import { PageHeader } from '@/components/page-header';
 import { Stack } from '@/components/stack';
 import { api } from '@/lib/api';
 import { BulletinNotice } from '../bulletins/bulletin-notice';
+import { CarrySheet } from '../carry/carry-sheet';
 import { PlannedSheet } from '../conditions/planned-sheet';
 import { ThingsToCheck } from '../itinerary/things-to-check';
 import { PenaltySheet } from '../penalties/penalty-sheet';
@@ -109,6 +110,7 @@ function OpenedEvent({ teamId, event, receivedAt }: OpenedEventProps) {
       <ClockSheet {...{ teamId, event, receivedAt, mayManage }} />
       <AllowanceSheet {...{ teamId, event, mayManage }} />
       <ShareSheet {...{ teamId, mayManage }} eventId={event.eventId} />
+      <CarrySheet {...{ teamId, eventId: event.eventId, mayManage }} />
       {mayManage ? <EnterAnother teamId={teamId} event={event} /> : null}
     </>
   );

@@ -3,11 +3,12 @@
 import type { MyTenants } from '@halfshaft/contract';
 import { Disclosure } from '@/components/disclosure';
 import { EmptyState } from '@/components/empty-state';
+import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { PageLink } from '@/components/page-link';
 import { Sheet } from '@/components/sheet';
 import { useSession } from '@/lib/session';
-import { teamAddress } from '../events/addresses';
+import { BRING_IN_ADDRESS, teamAddress } from '../events/addresses';
 import { ROLE_WORDS } from '../people/role-words';
 import type { MyTeam } from './choose-team';
 import { MakeOrganiser } from './make-organiser';
@@ -61,6 +62,9 @@ export function Tenants({ mine, shown }: TenantsProps) {
           </Disclosure>
           <Disclosure summary="Make an organiser, to publish itineraries for all teams">
             <MakeOrganiser />
+          </Disclosure>
+          <Disclosure summary="Bring an event in from another server">
+            <LinkButton href={BRING_IN_ADDRESS}>Choose its file</LinkButton>
           </Disclosure>
         </div>
       ) : null}

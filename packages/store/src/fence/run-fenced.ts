@@ -25,6 +25,7 @@ export async function runFenced<T>(
   store: Store,
   settings: FenceSettings,
   work: (db: TransactionClient) => Promise<T>,
+  longestRunMs = LONGEST_RUN_MS,
 ): Promise<T> {
   for (let attempt = 1; ; attempt += 1) {
     try {
@@ -33,7 +34,7 @@ export async function runFenced<T>(
           await applySettings(db, settings);
           return work(db);
         },
-        { maxWait: LONGEST_WAIT_MS, timeout: LONGEST_RUN_MS },
+        { maxWait: LONGEST_WAIT_MS, timeout: longestRunMs },
       );
     } catch (error) {
       if (attempt >= MOST_ATTEMPTS || !isLostRace(error)) throw error;

@@ -94,6 +94,35 @@ export function withNewTeam<T>(store: Store, claim: TeamClaim, work: (tx: TeamTx
   );
 }
 
+/** A long piece of work, such as a whole log that comes in at once. */
+const LONG_RUN_MS = 120_000;
+
+/**
+ * One transaction inside the fence of a team that a file from another server names: for a member of it, or, where this
+ * server has no such team, for whoever is to found it here. Nobody gets into a team that is here already by naming it:
+ * throws `NotAMember` then. Of two who found it at once the second is run again and finds it.
+ */
+export function withCarriedTeam<T>(
+  store: Store,
+  claim: TeamClaim,
+  work: (standing: { isNew: true; tx: TeamTx } | { isNew: false; tx: MemberTx }) => Promise<T>,
+): Promise<T> {
+  const { teamId, userId } = claim;
+  return runFenced(
+    store,
+    { team: teamId, user: userId },
+    async (db) => {
+      if ((await db.team.count({ where: { teamId } })) === 0) {
+        return work({ isNew: true, tx: { db, teamId } as TeamTx });
+      }
+      const member = await findMember(db, claim);
+      if (!member || member.revokedAt) throw new NotAMember();
+      return work({ isNew: false, tx: { db, teamId, member } as MemberTx });
+    },
+    LONG_RUN_MS,
+  );
+}
+
 /** What a link lets its holder see before joining. */
 export interface HeldInvite {
   inviteId: string;

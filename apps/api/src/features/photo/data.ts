@@ -10,6 +10,8 @@ export interface KnownPhoto {
   eventId: string;
   bytes: number;
   sha256: string;
+  /** Check sums of the picture as other servers had drawn it, of files that were brought in. */
+  carried: string[];
   withdrawn: boolean;
   isStored: boolean;
 }
@@ -18,6 +20,8 @@ export async function findKnownPhoto({ db, teamId }: TeamTx, photoId: string): P
   const [row] = await db.$queryRaw<KnownPhoto[]>`
     SELECT event_id AS "eventId", (body->'fact'->>'bytes')::int AS bytes, body->'fact'->>'sha256' AS sha256,
       (body->>'withdrawn')::boolean AS withdrawn,
+      ARRAY(SELECT pictures->>${photoId} FROM bring_in WHERE team_id = ${teamId}::uuid
+        AND event_id = car_fact.event_id AND pictures->>${photoId} IS NOT NULL) AS carried,
       EXISTS (SELECT FROM photo WHERE team_id = ${teamId}::uuid AND id = ${photoId}::uuid) AS "isStored"
     FROM car_fact WHERE team_id = ${teamId}::uuid AND id = ${photoId}::uuid AND body->'fact'->>'kind' = 'photo'`;
   return row ?? null;

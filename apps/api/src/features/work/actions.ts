@@ -1,5 +1,5 @@
 import { actionArgs } from '@halfshaft/contract';
-import { servicesOf } from '@halfshaft/itinerary';
+import { type Itinerary, servicesOf } from '@halfshaft/itinerary';
 import {
   type Action,
   type ArgsOf,
@@ -82,10 +82,12 @@ function tasksIn(action: Action): TaskRef[] {
   return [taskRefOf(action.args.fact.of)];
 }
 
-export function factsOf({ itinerary, ...known }: Known): Facts {
+/** `places`: other itineraries whose stages and controls hold as well. */
+export function factsOf({ itinerary, ...known }: Known, places: Itinerary[] = []): Facts {
   const services = itinerary ? servicesOf(itinerary).map((service) => service.id) : [];
+  const points = [...(itinerary ? [itinerary] : []), ...places].flatMap((each) => each.points);
   const namesOf = (kind: 'stage' | 'control') =>
-    new Set(itinerary?.points.filter((point) => point.kind === kind).map((point) => point.id));
+    new Set(points.filter((point) => point.kind === kind).map((point) => point.id));
   return {
     ...known,
     services: new Set(services),

@@ -1,5 +1,6 @@
 import type { PushResult, pushedAction } from '@halfshaft/contract';
-import type { MemberTx, Store } from '@halfshaft/store';
+import type { Itinerary } from '@halfshaft/itinerary';
+import type { MemberTx, Store, TeamTx } from '@halfshaft/store';
 import {
   type Action,
   applyAll,
@@ -7,6 +8,7 @@ import {
   contentKey,
   type Doer,
   decide,
+  type Flag,
   flagInWords,
   type LogEntry,
   mayRecordFor,
@@ -14,6 +16,7 @@ import {
   type Refusal,
   refusalInWords,
   scopeOf,
+  type TaskRules,
   type WorkState,
 } from '@halfshaft/worklog';
 import type { z } from 'zod';
@@ -93,30 +96,68 @@ type Ruling =
   | { kind: 'refusal'; refusal: Refusal }
   | { kind: 'accepted'; entries: LogEntry[] };
 
-interface Shaped {
+/** An action as it reached this server, and what is known of how. */
+export interface Arrival {
   pushed: Pushed;
+  /** A check sum of what was pushed. */
   content: string;
+  doer: Doer;
+  /** From the log of another server: whether the service stood there when it was done, and who brought it in. */
+  carried?: { serviceStood: boolean; broughtBy: string };
+}
+
+interface Shaped extends Arrival {
   shape: ShapedAction;
 }
 
-/** Load everything, decide in memory, save everything. */
 async function pushSome(tx: MemberTx, eventId: string, some: Pushed[], now: number) {
   const lockedSeq = maySeeEvent(tx.member, eventId) ? await lockLog(tx, eventId) : null;
   if (lockedSeq === null) throw unknown();
-  const shaped = some.map((pushed) => ({
+  const arrivals = some.map((pushed) => ({
     pushed,
-    content: hashContent(`${eventId}\n${contentKey(pushed)}`),
-    shape: shapeAction(pushed),
+    content: contentOf(eventId, pushed),
+    doer: {
+      personId: pushed.by,
+      enteredBy: tx.member.personId,
+      mayManage: mayManage(tx.member),
+      revokedAt: tx.member.revokedAt?.getTime() ?? null,
+    },
   }));
-  const good = shaped.flatMap(({ shape }) => (shape.ok && shape.ours ? [shape.action] : []));
-  const ids = { ...idsIn(good), actions: some.map((pushed) => pushed.actionId) };
-  const facts = factsOf(await loadKnown(tx, eventId, ids));
+  return decideArrivals(tx, { eventId, lockedSeq, now }, arrivals);
+}
+
+/** A check sum that is equal exactly when the event and all that was pushed are. */
+export function contentOf(eventId: string, pushed: Pushed): string {
+  return hashContent(`${eventId}\n${contentKey(pushed)}`);
+}
+
+interface LockedLog {
+  eventId: string;
+  lockedSeq: number;
+  now: number;
+  /** Places that another server's itinerary had when something was done there. */
+  places?: Itinerary[];
+}
+
+/** For callers that hold the log's lock. Load everything, decide in memory, save everything. */
+export async function decideArrivals(
+  tx: TeamTx,
+  { eventId, lockedSeq, now, places = [] }: LockedLog,
+  arrivals: Arrival[],
+) {
+  const shaped = arrivals.map((arrival) => ({ ...arrival, shape: shapeAction(arrival.pushed) }));
+  const good = shaped.flatMap(({ shape, carried }) =>
+    shape.ok && shape.ours ? [{ action: shape.action, carried }] : [],
+  );
+  const actions = good.map(({ action }) => action);
+  const ids = { ...idsIn(actions), actions: arrivals.map(({ pushed }) => pushed.actionId) };
+  const facts = factsOf(await loadKnown(tx, eventId, ids), places);
   const before = await loadSlice(
     tx,
     eventId,
-    good.map((action) => scopeFor(facts, action)),
+    good.map(({ action, carried }) => scopeFor(facts, action, carried)),
   );
-  const { rulings, after, lastSeq } = decideInOrder({ tx, facts, now }, shaped, before, lockedSeq);
+  const { rulings, after, lastSeq } = decideInOrder({ facts, now }, shaped, before, lockedSeq);
   const results = inWords(shaped, rulings, await findNames(tx, peopleIn(rulings)));
   const fresh = shaped.flatMap(({ pushed, content }, place) => {
     const result = results[place];
@@ -129,14 +170,19 @@ async function pushSome(tx: MemberTx, eventId: string, some: Pushed[], now: numb
   return { results, lastSeq };
 }
 
+/** Of a service that an amendment dropped later, what was done at it on another server was done while it stood. */
+function rulesOf(facts: Facts, action: Action, carried: Arrival['carried']): TaskRules | null {
+  const rules = rulesFor(facts, action);
+  return rules && carried ? { ...rules, serviceStands: carried.serviceStood } : rules;
+}
+
 /** What an undo touches stands in the record of the action it undoes. */
-function scopeFor(facts: Facts, action: Action) {
+function scopeFor(facts: Facts, action: Action, carried: Arrival['carried']) {
   const record = action.kind === 'undo' ? facts.records.get(action.args.actionId) : undefined;
-  return scopeOf(action, rulesFor(facts, action), record ?? null);
+  return scopeOf(action, rulesOf(facts, action, carried), record ?? null);
 }
 
 interface Deciding {
-  tx: MemberTx;
   facts: Facts;
   now: number;
 }
@@ -168,27 +214,21 @@ function rulingOnRepeat(facts: Facts, shaped: Shaped[], place: number): Ruling |
   return stored ? { kind: 'stored', result: stored.result } : { kind: 'repeats', place: first };
 }
 
-function rule({ tx, facts, now }: Deciding, { shape }: Shaped, state: WorkState, firstSeq: number): Ruling {
+function rule({ facts, now }: Deciding, arrival: Shaped, state: WorkState, firstSeq: number): Ruling {
+  const { shape, doer, carried } = arrival;
   if (!shape.ok) return { kind: 'refused', code: shape.code, sentence: shape.sentence };
   const { action, ours } = shape;
   const wrong = ours ? refusalOf(facts, state, action) : null;
   if (wrong) return { kind: 'refused', code: wrong.code, sentence: wrong.sentence };
-  if (ours && !mayRecordFor(action, tx.member.personId)) {
+  if (ours && !mayRecordFor(action, doer.enteredBy)) {
     const sentence = 'A second signature can only be given by the person who signs, on the phone or in ink.';
     return { kind: 'refused', code: 'signForYourself', sentence };
   }
-  const outcome = decide(state, action, doerOf(tx, action), ours ? rulesFor(facts, action) : null);
+  const outcome = decide(state, action, doer, ours ? rulesOf(facts, action, carried) : null);
   if (outcome.status === 'refused') return { kind: 'refusal', refusal: outcome.refusal };
-  return { kind: 'accepted', entries: numberEntries(outcome.entries, firstSeq, now) };
-}
-
-function doerOf({ member }: MemberTx, action: Action): Doer {
-  return {
-    personId: action.by,
-    enteredBy: member.personId,
-    mayManage: mayManage(member),
-    revokedAt: member.revokedAt?.getTime() ?? null,
-  };
+  const mark: Flag[] = carried ? [{ code: 'broughtIn', personId: carried.broughtBy }] : [];
+  const drafts = outcome.entries.map((entry) => ({ ...entry, flags: [...entry.flags, ...mark] }));
+  return { kind: 'accepted', entries: numberEntries(drafts, firstSeq, now) };
 }
 
 /** To be stored: the first answer to an id. */
