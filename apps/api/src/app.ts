@@ -7,6 +7,7 @@ import Fastify, { type FastifyError, type FastifyInstance, type FastifyServerFac
 import type { Auth } from './auth';
 import { addAuthRoute, findAccount } from './auth-route';
 import type { Clock } from './clock';
+import type { Planner } from './features/bay-plan/service';
 import type { PhotoLimits } from './features/photo/service';
 import type { LiveLog } from './features/work/live';
 import { addLiveRoute } from './live-route';
@@ -19,6 +20,7 @@ export interface AppParts {
   auth: Auth;
   live: LiveLog;
   clock: Clock;
+  planner: Planner;
   pages: PageSource;
   logLevel: string;
   photoLimits: PhotoLimits;
@@ -66,6 +68,7 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
       createContext: async ({ req }) => ({
         store: parts.store,
         clock: parts.clock,
+        planner: parts.planner,
         account: await accountOf(req),
       }),
       onError({ error, path }) {

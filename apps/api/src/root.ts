@@ -1,3 +1,4 @@
+import { bayPlanRouter } from './features/bay-plan/router';
 import { bulletinRouter } from './features/bulletin/router';
 import { carRouter } from './features/car/router';
 import { cardRouter } from './features/card/router';
@@ -18,6 +19,7 @@ export const appRouter = router({
   card: cardRouter,
   event: eventRouter,
   work: workRouter,
+  bayPlan: bayPlanRouter,
   organiser: organiserRouter,
   bulletin: bulletinRouter,
   startList: startListRouter,

@@ -7,6 +7,7 @@ import type { Env } from './env';
 import { moveMemberships } from './features/people/service';
 import { openLiveLog } from './features/work/live';
 import type { PageSource } from './serve-pages';
+import { openPlanner } from './workers/open-planner';
 
 const BYTES_IN_MEGABYTE = 1_000_000;
 
@@ -34,7 +35,9 @@ export async function startServer(env: Env, options: ServerOptions): Promise<Run
     onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
   });
   const live = await openLiveLog(env.DATABASE_DIRECT_URL ?? env.DATABASE_APP_URL);
+  const planner = openPlanner();
   const closeParts = async () => {
+    await planner.close();
     await live.close();
     await signIn.close();
     await store.close();
@@ -44,6 +47,7 @@ export async function startServer(env: Env, options: ServerOptions): Promise<Run
     auth: signIn.auth,
     live,
     clock: options.clock ?? systemClock,
+    planner,
     pages: options.pages,
     logLevel: env.LOG_LEVEL,
     photoLimits: {

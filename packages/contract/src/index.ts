@@ -1,5 +1,6 @@
 import './without-eval';
 
+export * from './bay-plan';
 export * from './bulletin';
 export * from './car';
 export * from './card';
