@@ -7,6 +7,7 @@ const config: NextConfig = {
   reactStrictMode: true,
   images: { unoptimized: true },
   transpilePackages: [
+    '@halfshaft/bayplan',
     '@halfshaft/contract',
     '@halfshaft/itinerary',
     '@halfshaft/lifing',

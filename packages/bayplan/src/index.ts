@@ -82,7 +82,6 @@ export { type Proposal, type ReplanOptions, replan } from './service/replan/repl
 export type { Change } from './service/replan/list-changes';
 
 // One service of one car as a team knows it
-export { DOWN, UP } from './visit/service-of-visit';
 export { proposeVisit } from './visit/propose-visit';
 export type { PlannedCard, VisitQuestion, VisitWork } from './visit/visit-question';
 export type { VisitLeft, VisitProposal, VisitRow } from './visit/visit-proposal';

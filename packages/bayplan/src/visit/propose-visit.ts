@@ -6,7 +6,7 @@ import type { Service } from '../service/service-model';
 import { leftInWords } from './left-in-words';
 import { noPlanInWords } from './no-plan-in-words';
 import { seedOf } from './seed-of';
-import { DOWN, serviceOfVisit } from './service-of-visit';
+import { DOWN, serviceOfVisit, UP } from './service-of-visit';
 import type { VisitProposal, VisitRow } from './visit-proposal';
 import type { VisitQuestion } from './visit-question';
 
@@ -56,6 +56,8 @@ function tooFewPeople({ people, work }: VisitQuestion): string[] {
     .map(({ card }) => `${card.name} needs ${card.people} people, and ${there}.`);
 }
 
+const STEPS: Readonly<Record<string, 'up' | 'down'>> = { [UP]: 'up', [DOWN]: 'down' };
+
 function rowsOf(service: Service, plan: BayPlan): VisitRow[] {
   const latest = lastSafeStarts(service, plan);
   const peopleAt = new Map(plan.work.map(({ task, people }) => [task, people.map(({ person }) => person)]));
@@ -66,7 +68,15 @@ function rowsOf(service: Service, plan: BayPlan): VisitRow[] {
       const follows = service.tasks.find(({ id }) => id === task)?.after?.some((link) => link.task === DOWN);
       const isHandedOver = follows === true && !people.some((person) => down.includes(person));
       const startBy = latest.get(task) ?? start;
-      return { id: task, start, finish, people, startBy, takesOverFrom: isHandedOver ? down : [] };
+      return {
+        id: task,
+        step: STEPS[task] ?? null,
+        start,
+        finish,
+        people,
+        startBy,
+        takesOverFrom: isHandedOver ? down : [],
+      };
     })
     .toSorted((one, other) => one.start - other.start);
 }

@@ -12,8 +12,10 @@ export type VisitProposal =
   | { kind: 'noPlan'; sentences: readonly string[] };
 
 export interface VisitRow {
-  /** The card, or {@link UP} or {@link DOWN}. */
+  /** Of the card; of no card for what the whole car waits for. */
   id: string;
+  /** The car goes up on stands, or down on its wheels. */
+  step: 'up' | 'down' | null;
   start: number;
   finish: number;
   people: readonly string[];
