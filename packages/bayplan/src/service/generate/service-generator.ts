@@ -1,6 +1,7 @@
 import { at } from '../../at';
 import type { CompiledService, CompiledTask, CompiledWay } from '../compile-service';
 import { type Decided, judgeWork, type Solution } from '../judge-work';
+import type { ServicePerson } from '../service-model';
 import { LEFT, settleWays, tiesOf } from './choose-work';
 import { seatPeople } from './seat-people';
 import { type Wait, waitsOf } from './waits';
@@ -31,14 +32,26 @@ export class ServiceGenerator {
   schedules = 0;
   readonly #ties;
   readonly #waits: readonly Wait[];
+  /** By task: what it waits for, and what waits for it. */
+  readonly #waitsTo: readonly (readonly Wait[])[];
+  readonly #waitsFrom: readonly (readonly Wait[])[];
   readonly #ways: Int32Array;
   readonly #finishes: Int32Array;
   readonly #seats: readonly Int32Array[];
+  /** How many seats of each are taken. */
+  readonly #heads: Int32Array;
   readonly #placed: Uint8Array;
+  /** What is placed, in the order of placing. */
+  readonly #order: Int32Array;
+  #placings = 0;
   readonly #waiting: Int32Array;
   readonly #held: Int32Array;
   readonly #free: Uint8Array;
   readonly #preference: Int32Array;
+  /** Who can do least else goes first. */
+  readonly #usual: Int32Array;
+  readonly #wasThere: Uint8Array;
+  readonly #alwaysThere: Uint8Array;
   /** The tasks that run at some time of a stretch that is looked at. */
   readonly #beside: Int32Array;
   #besides = 0;
@@ -51,11 +64,15 @@ export class ServiceGenerator {
     this.service = service;
     this.#ties = tiesOf(service);
     this.#waits = waitsOf(service);
+    this.#waitsTo = service.tasks.map(({ number }) => this.#waits.filter(({ to }) => to === number));
+    this.#waitsFrom = service.tasks.map(({ number }) => this.#waits.filter(({ from }) => from === number));
     this.starts = new Int32Array(size);
     this.#ways = new Int32Array(size);
     this.#finishes = new Int32Array(size);
     this.#seats = service.tasks.map((task) => new Int32Array(most(task)));
+    this.#heads = new Int32Array(size);
     this.#placed = new Uint8Array(size);
+    this.#order = new Int32Array(size);
     this.#waiting = new Int32Array(size);
     this.#held = new Int32Array(size);
     this.#free = new Uint8Array(service.service.people.length);
@@ -65,6 +82,16 @@ export class ServiceGenerator {
       ...new Set(service.service.people.flatMap(({ hours }) => hours.map(({ from }) => from))),
     ];
     this.#horizon = service.latest + service.tasks.reduce((sum, { ways }) => sum + longest(ways), 0);
+    const { people } = service.service;
+    this.#usual = Int32Array.from(
+      [...people.keys()].toSorted(
+        (one, other) => skillsOf(people[one]) - skillsOf(people[other]) || one - other,
+      ),
+    );
+    this.#wasThere = new Uint8Array(people.length);
+    this.#alwaysThere = Uint8Array.from(people, ({ hours }) =>
+      Number(hours.some(({ from, until }) => from <= service.earliest && until >= 2 * this.#horizon)),
+    );
   }
 
   /** Leaves the starts of what is done in `starts`. Nothing when the ways asked for can't go together. */
@@ -87,6 +114,7 @@ export class ServiceGenerator {
   #placeAll(genes: Genes): number {
     this.schedules += 1;
     this.#placed.fill(0);
+    this.#placings = 0;
     this.#countWaits(genes);
     let broken = 0;
     const fixed = this.service.tasks.filter((task) => task.start !== undefined && this.#isDone(task.number));
@@ -128,9 +156,8 @@ export class ServiceGenerator {
   }
 
   #release(task: number, genes: Genes): void {
-    for (const wait of this.#waits) {
-      if (wait.from === task && this.#counts(wait, genes))
-        this.#waiting[wait.to] = at(this.#waiting, wait.to) - 1;
+    for (const wait of this.#waitsFrom[task] ?? []) {
+      if (this.#counts(wait, genes)) this.#waiting[wait.to] = at(this.#waiting, wait.to) - 1;
     }
   }
 
@@ -145,8 +172,8 @@ export class ServiceGenerator {
 
   #earliest({ number }: CompiledTask, genes: Genes): number {
     let earliest = at(this.#held, number);
-    for (const wait of this.#waits) {
-      if (wait.to !== number || !this.#counts(wait, genes)) continue;
+    for (const wait of this.#waitsTo[number] ?? []) {
+      if (!this.#counts(wait, genes)) continue;
       earliest = Math.max(earliest, at(this.#finishes, wait.from) + wait.lag);
     }
     return earliest;
@@ -185,23 +212,26 @@ export class ServiceGenerator {
     );
   }
 
-  /** Its start stays, as a hint when it was tried. */
+  /** What was placed last. Its start stays, as a hint when it was tried. */
   #leave({ number }: CompiledTask): void {
     this.#ways[number] = LEFT;
     this.#placed[number] = 0;
+    this.#placings -= 1;
   }
 
   #book(task: CompiledTask, way: CompiledWay, start: number): void {
     this.starts[task.number] = start;
     this.#finishes[task.number] = start + way.duration;
+    this.#heads[task.number] = way.heads;
     this.#placed[task.number] = 1;
+    this.#order[this.#placings] = task.number;
+    this.#placings += 1;
   }
 
   #nextMoment(start: number): number {
     let next = Number.POSITIVE_INFINITY;
-    for (let task = 0; task < this.#placed.length; task += 1) {
-      if (!at(this.#placed, task)) continue;
-      const finish = at(this.#finishes, task);
+    for (let place = 0; place < this.#placings; place += 1) {
+      const finish = at(this.#finishes, at(this.#order, place));
       if (finish > start && finish < next) next = finish;
     }
     for (const moment of this.#moments) if (moment > start && moment < next) next = moment;
@@ -212,11 +242,12 @@ export class ServiceGenerator {
     const finish = start + way.duration;
     this.#markFree(task, start, finish);
     this.#besides = 0;
-    for (const other of this.service.tasks) {
-      if (!this.#runsWithin(other.number, start, finish)) continue;
-      if (other.car === task.car && (other.fuelOpen || task.fuelOpen)) return false;
-      for (const person of this.#seatsOf(other)) this.#free[person] = 0;
-      this.#beside[this.#besides] = other.number;
+    for (let place = 0; place < this.#placings; place += 1) {
+      const other = at(this.#order, place);
+      if (at(this.starts, other) >= finish || start >= at(this.#finishes, other)) continue;
+      if (this.#keepsAway(task, other)) return false;
+      this.#markSeats(other, this.#free, 0);
+      this.#beside[this.#besides] = other;
       this.#besides += 1;
     }
     const seats = this.#seats[task.number];
@@ -224,41 +255,51 @@ export class ServiceGenerator {
     return seatPeople(way, this.#free, task.people, this.#preference, seats);
   }
 
-  #runsWithin(task: number, start: number, finish: number): boolean {
-    return at(this.#placed, task) === 1 && at(this.starts, task) < finish && start < at(this.#finishes, task);
+  #keepsAway(task: CompiledTask, number: number): boolean {
+    const other = this.service.tasks[number];
+    return other?.car === task.car && (other.fuelOpen || task.fuelOpen);
   }
 
-  #seatsOf({ number, ways }: CompiledTask): Int32Array {
-    const seats = this.#seats[number] ?? new Int32Array();
-    return seats.subarray(0, ways[at(this.#ways, number)]?.heads ?? 0);
+  /** Everyone on a task that is placed. */
+  #markSeats(task: number, people: Uint8Array, mark: number): void {
+    const seats = this.#seats[task];
+    const heads = at(this.#heads, task);
+    for (let seat = 0; seats && seat < heads; seat += 1) people[at(seats, seat)] = mark;
   }
 
   #markFree({ underWay }: CompiledTask, start: number, finish: number): void {
-    this.service.service.people.forEach(({ hours }, person) => {
-      const there = underWay || hours.some(({ from, until }) => from <= start && finish <= until);
+    const { people } = this.service.service;
+    for (let person = 0; person < people.length; person += 1) {
+      const there =
+        underWay ||
+        at(this.#alwaysThere, person) === 1 ||
+        people[person]?.hours.some(({ from, until }) => from <= start && finish <= until);
       this.#free[person] = there ? 1 : 0;
-    });
+    }
   }
 
   /** Who did the work before it, then who can do least else. */
   #prefer({ number }: CompiledTask): void {
-    const { links, service, tasks } = this.service;
-    const before = new Set<number>();
-    for (const link of links) {
-      const other = link.after === number ? tasks[link.before] : undefined;
-      if (other && at(this.#placed, other.number))
-        for (const person of this.#seatsOf(other)) before.add(person);
+    this.#wasThere.fill(0);
+    for (const { before, after } of this.service.links) {
+      if (after === number && at(this.#placed, before)) this.#markSeats(before, this.#wasThere, 1);
     }
-    const cost = (person: number) => (before.has(person) ? -1 : (service.people[person]?.skills.length ?? 0));
-    const order = [...service.people.keys()].toSorted((one, other) => cost(one) - cost(other) || one - other);
-    this.#preference.set(order);
+    let place = 0;
+    for (let person = 0; person < this.#wasThere.length; person += 1) {
+      if (at(this.#wasThere, person)) this.#preference[place++] = person;
+    }
+    for (let next = 0; next < this.#usual.length; next += 1) {
+      const person = at(this.#usual, next);
+      if (!at(this.#wasThere, person)) this.#preference[place++] = person;
+    }
   }
 
   /** Use only rises where something starts. */
   #hasRoom(way: CompiledWay, start: number): boolean {
     const { tools, places } = this.service.service;
-    for (const [tool, { count }] of tools.entries()) {
+    for (let tool = 0; tool < tools.length; tool += 1) {
       const wanted = way.tools[tool] ?? 0;
+      const count = tools[tool]?.count ?? 0;
       if (wanted > 0 && wanted + this.#mostUsed(start, (other) => other.tools[tool] ?? 0) > count)
         return false;
     }
@@ -343,6 +384,10 @@ export class ServiceGenerator {
 }
 
 const MOST_REPAIRS = 6;
+
+function skillsOf(person: ServicePerson | undefined): number {
+  return person?.skills.length ?? 0;
+}
 
 function longest(ways: readonly CompiledWay[]): number {
   return Math.max(0, ...ways.map(({ duration }) => duration));

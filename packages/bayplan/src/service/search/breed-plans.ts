@@ -65,7 +65,8 @@ function begin(
 
 function keep(kept: Kept[], one: Kept): void {
   const same = kept.some(
-    ({ made, starts }) => compare(made, one.made) === 0 && starts.join() === one.starts.join(),
+    ({ made, starts }) =>
+      compare(made, one.made) === 0 && starts.every((start, task) => start === at(one.starts, task)),
   );
   if (same) return;
   kept.push(one);
