@@ -52,6 +52,12 @@ export class ServiceGenerator {
   readonly #usual: Int32Array;
   readonly #wasThere: Uint8Array;
   readonly #alwaysThere: Uint8Array;
+  readonly #isEnd: Uint8Array;
+  readonly #isTied: Uint8Array;
+  /** By task: who else needs what is opened for it. */
+  readonly #sharers: readonly (readonly (readonly number[])[])[];
+  /** By when each must be finished for what can't be left to be finished by the out-time after it. */
+  readonly #latest: Float64Array;
   /** The tasks that run at some time of a stretch that is looked at. */
   readonly #beside: Int32Array;
   #besides = 0;
@@ -63,6 +69,19 @@ export class ServiceGenerator {
     const most = (task: CompiledTask) => Math.max(0, ...task.ways.map(({ heads }) => heads));
     this.service = service;
     this.#ties = tiesOf(service);
+    this.#latest = new Float64Array(size);
+    this.#isTied = Uint8Array.from(service.tasks, ({ number }) =>
+      Number(
+        this.#ties.ends.some(({ end }) => end === number) ||
+          this.#ties.together.some((pair) => pair.includes(number)),
+      ),
+    );
+    this.#sharers = service.tasks.map(({ number }) =>
+      this.#ties.ends.flatMap(({ users }) => (users.includes(number) ? [users] : [])),
+    );
+    this.#isEnd = Uint8Array.from(service.tasks, ({ number }) =>
+      Number(this.#ties.ends.some(({ end }) => end === number)),
+    );
     this.#waits = waitsOf(service);
     this.#waitsTo = service.tasks.map(({ number }) => this.#waits.filter(({ to }) => to === number));
     this.#waitsFrom = service.tasks.map(({ number }) => this.#waits.filter(({ from }) => from === number));
@@ -116,15 +135,16 @@ export class ServiceGenerator {
     this.#placed.fill(0);
     this.#placings = 0;
     this.#countWaits(genes);
+    this.#setLatest(genes);
     let broken = 0;
     const fixed = this.service.tasks.filter((task) => task.start !== undefined && this.#isDone(task.number));
-    for (const task of fixed) broken += this.#place(task, task.start ?? 0, true);
+    for (const task of fixed) broken += this.#place(task, task.start ?? 0, task.start) ?? 0;
     for (;;) {
       const task = this.#next(genes.priorities);
       if (!task) break;
-      const over = this.#place(task, this.#earliest(task, genes), false);
+      const over = this.#place(task, this.#earliest(task, genes), this.#lastChance(task));
       this.#release(task.number, genes);
-      if (this.#isLate(task) && this.#canLeave(task)) this.#leave(task);
+      if (over === undefined) this.#ways[task.number] = LEFT;
       else broken += over;
     }
     const forgotten = this.service.tasks.filter(
@@ -180,13 +200,18 @@ export class ServiceGenerator {
   }
 
   /** Returns by how much that is too late; by the whole horizon when it fits nowhere, or not at its fixed time. */
-  #place(task: CompiledTask, from: number, fixed: boolean): number {
+  #place(task: CompiledTask, from: number, last: number | undefined): number | undefined {
     const way = task.ways[at(this.#ways, task.number)];
     if (!way) return this.#horizon;
     let start = from;
     this.#prefer(task);
-    while (!this.#fits(task, way, start)) {
-      const next = fixed ? Number.POSITIVE_INFINITY : this.#nextMoment(start);
+    for (;;) {
+      if (last !== undefined && start > last && !this.#isFixed(task.number)) {
+        this.starts[task.number] = start;
+        return undefined;
+      }
+      if (this.#fits(task, way, start)) break;
+      const next = this.#isFixed(task.number) ? Number.POSITIVE_INFINITY : this.#nextMoment(start);
       if (next > this.#horizon) {
         this.#book(task, way, from);
         return this.#horizon;
@@ -198,25 +223,43 @@ export class ServiceGenerator {
     return early + Math.max(0, start + way.duration - task.latest);
   }
 
-  #isLate({ number, car }: CompiledTask): boolean {
-    return at(this.#finishes, number) > (this.service.cars[car]?.outTime ?? 0);
+  #setLatest(genes: Genes): void {
+    for (const { number, car } of this.service.tasks) {
+      this.#latest[number] = this.service.cars[car]?.outTime ?? 0;
+    }
+    let isSettled = false;
+    // Each round carries a time one wait further; a circle stops there too.
+    for (let round = 0; round < this.service.tasks.length && !isSettled; round += 1) {
+      isSettled = true;
+      for (const wait of this.#waits) {
+        if (!this.#stays(wait.to) || !this.#counts(wait, genes)) continue;
+        const latest = at(this.#latest, wait.to) - this.#durationOf(wait.to) - wait.lag;
+        if (latest >= at(this.#latest, wait.from)) continue;
+        this.#latest[wait.from] = latest;
+        isSettled = false;
+      }
+    }
+  }
+
+  #stays(task: number): boolean {
+    return this.service.tasks[task]?.must === true || at(this.#isEnd, task) === 1;
+  }
+
+  #durationOf(task: number): number {
+    return this.service.tasks[task]?.ways[at(this.#ways, task)]?.duration ?? 0;
+  }
+
+  /** When what can be left must start, for what must still come after it to be finished by the out-time. */
+  #lastChance(task: CompiledTask): number | undefined {
+    return this.#canLeave(task) ? at(this.#latest, task.number) - this.#durationOf(task.number) : undefined;
   }
 
   /** Nothing that must be done, or that something else hangs on. */
   #canLeave({ number, must }: CompiledTask): boolean {
-    if (must || this.#ties.together.some(([one, other]) => one === number || other === number)) return false;
-    return this.#ties.ends.every(
-      ({ end, users }) =>
-        end !== number &&
-        (!users.includes(number) || users.some((user) => user !== number && at(this.#placed, user) === 1)),
+    if (must || at(this.#isTied, number)) return false;
+    return (this.#sharers[number] ?? []).every((users) =>
+      users.some((user) => user !== number && at(this.#placed, user) === 1),
     );
-  }
-
-  /** What was placed last. Its start stays, as a hint when it was tried. */
-  #leave({ number }: CompiledTask): void {
-    this.#ways[number] = LEFT;
-    this.#placed[number] = 0;
-    this.#placings -= 1;
   }
 
   #book(task: CompiledTask, way: CompiledWay, start: number): void {
@@ -294,22 +337,34 @@ export class ServiceGenerator {
     }
   }
 
-  /** Use only rises where something starts. */
   #hasRoom(way: CompiledWay, start: number): boolean {
     const { tools, places } = this.service.service;
     for (let tool = 0; tool < tools.length; tool += 1) {
       const wanted = way.tools[tool] ?? 0;
-      const count = tools[tool]?.count ?? 0;
-      if (wanted > 0 && wanted + this.#mostUsed(start, (other) => other.tools[tool] ?? 0) > count)
+      const limit = tools[tool]?.count ?? 0;
+      if (wanted > 0 && !this.#isEnough(start, wanted, limit, (other) => other.tools[tool] ?? 0))
         return false;
     }
     const room = places[way.place ?? -1]?.room;
     if (room === undefined || way.heads === 0) return true;
-    return (
-      way.heads + this.#mostUsed(start, (other) => (other.place === way.place ? other.heads : 0)) <= room
-    );
+    return this.#isEnough(start, way.heads, room, (other) => (other.place === way.place ? other.heads : 0));
   }
 
+  /** All uses beside it at a time are the most there can be, the largest is the least; rarely it takes a closer look. */
+  #isEnough(start: number, wanted: number, limit: number, amountOf: (way: CompiledWay) => number): boolean {
+    let [sum, largest] = [0, 0];
+    for (let place = 0; place < this.#besides; place += 1) {
+      const task = at(this.#beside, place);
+      const way = this.service.tasks[task]?.ways[at(this.#ways, task)];
+      const amount = way ? amountOf(way) : 0;
+      sum += amount;
+      largest = Math.max(largest, amount);
+    }
+    if (wanted + sum <= limit) return true;
+    return wanted + largest <= limit && wanted + this.#mostUsed(start, amountOf) <= limit;
+  }
+
+  /** Use only rises where something starts. */
   #mostUsed(start: number, amountOf: (way: CompiledWay) => number): number {
     let most = this.#useAt(start, amountOf);
     for (let place = 0; place < this.#besides; place += 1) {
