@@ -2,13 +2,6 @@ import { at } from '../../at';
 import type { CompiledService, CompiledTask } from '../compile-service';
 import { listScarce, type Scarce } from './scarce-uses';
 
-export interface ValueBound {
-  /** No plan whose cars all leave on time is worth more. */
-  value: number;
-  /** Task by task what the cheapest of its ways costs at the prices of what is scarce. */
-  costs: Float64Array;
-}
-
 const ROUNDS = 12;
 const HALVINGS = 40;
 /** What the arithmetic may take away must not cost a whole unit of value. */
@@ -19,7 +12,7 @@ const ROUNDING = 1e-6;
  * its value is above what it uses, and what is there is paid out: with any prices that is no less than the best plan (weak
  * duality of the Lagrangian relaxation, Geoffrion 1974). The prices are lowered in value one after the other.
  */
-export function boundValue(service: CompiledService): ValueBound {
+export function boundValue(service: CompiledService): number {
   const scarce = listScarce(service);
   const prices = new Float64Array(scarce.length);
   const worth = () => worthAt(service, scarce, prices);
@@ -28,10 +21,7 @@ export function boundValue(service: CompiledService): ValueBound {
     for (let one = 0; one < scarce.length; one += 1) lowerByPrice(service, scarce, prices, one);
     if (before - worth() < ROUNDING) break;
   }
-  const costs = Float64Array.from(service.tasks, (task) =>
-    Math.min(...task.ways.map((_, way) => costOf(task, way, scarce, prices))),
-  );
-  return { value: Math.floor(worth() + ROUNDING), costs };
+  return Math.floor(worth() + ROUNDING);
 }
 
 /** The worth is convex in each price, so thirds that are worse fall away. */
@@ -51,8 +41,8 @@ function lowerByPrice(
     if (worth(low + third) <= worth(high - third)) high -= third;
     else low += third;
   }
-  const [rounded, exact] = [worth(0), worth((low + high) / 2)];
-  if (rounded <= exact) prices[one] = 0;
+  const [free, priced] = [worth(0), worth((low + high) / 2)];
+  if (free <= priced) prices[one] = 0;
 }
 
 /** Above that nothing optional that uses any of it is done. */

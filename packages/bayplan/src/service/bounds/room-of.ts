@@ -22,15 +22,23 @@ export function roomOf(service: CompiledService): Room {
   const { ends } = tiesOf(service);
   const comesWith = (one: number, other: number) =>
     tasks[one]?.must === true || ends.some(({ end, users }) => end === one && users.includes(other));
+  const isOpen = (task: number) => tasks[task]?.underWay !== true;
   const waits = waitsOf(service).filter(({ chooser }) => chooser < 0);
   // Each round carries a bound one wait further; a circle stops there too.
-  for (let round = 0; round < tasks.length; round += 1) {
+  let isSettled = false;
+  for (let round = 0; round < tasks.length && !isSettled; round += 1) {
+    isSettled = true;
     for (const { from, to, lag } of waits) {
       const begins = at(room.earliest, from) + (shortest[from] ?? 0) + lag;
-      const ends = at(room.latest, to) - (shortest[to] ?? 0) - lag;
-      const isSettled = (task: number) => tasks[task]?.underWay === true;
-      if (comesWith(from, to) && !isSettled(to)) room.earliest[to] = Math.max(at(room.earliest, to), begins);
-      if (comesWith(to, from) && !isSettled(from)) room.latest[from] = Math.min(at(room.latest, from), ends);
+      const mustEnd = at(room.latest, to) - (shortest[to] ?? 0) - lag;
+      if (begins > at(room.earliest, to) && isOpen(to) && comesWith(from, to)) {
+        room.earliest[to] = begins;
+        isSettled = false;
+      }
+      if (mustEnd < at(room.latest, from) && isOpen(from) && comesWith(to, from)) {
+        room.latest[from] = mustEnd;
+        isSettled = false;
+      }
     }
   }
   return room;

@@ -1,6 +1,7 @@
 import { at } from '../../at';
 import type { CompiledService, CompiledTask, CompiledWay } from '../compile-service';
 import type { Stretch } from '../service-model';
+import { listSupplies } from './list-supplies';
 import { type Room, roomOf } from './room-of';
 
 /** Something of which there may be too little in a stretch of time. */
@@ -11,10 +12,8 @@ export interface Scarce {
   uses: readonly Float64Array[];
 }
 
-interface Supply {
-  amountIn: (stretch: Stretch) => number;
-  amountFor: (way: CompiledWay) => number;
-}
+/** Of each supply; further ones say little more and cost as much. */
+const MOST_STRETCHES = 3;
 
 /**
  * What may run short while the cars leave on time: people, those who have some skill, tools and places, over each stretch of
@@ -24,16 +23,36 @@ interface Supply {
 export function listScarce(service: CompiledService): Scarce[] {
   const room = roomOf(service);
   const stretches = stretchesOf(room);
-  return listSupplies(service).flatMap(({ amountIn, amountFor }) =>
-    stretches.flatMap((stretch): Scarce[] => {
-      const uses = service.tasks.map((task) =>
-        Float64Array.from(task.ways, (way) => amountFor(way) * leastInside(task, way, room, stretch)),
-      );
-      const capacity = amountIn(stretch);
-      const most = uses.reduce((sum, ways) => sum + Math.max(0, ...ways), 0);
-      return most > capacity ? [{ capacity, uses }] : [];
-    }),
-  );
+  return listSupplies(service).flatMap(({ amountIn, amountFor }) => {
+    const amounts = service.tasks.map(({ ways }) => ways.map(amountFor));
+    const useIn = (stretch: Stretch) => (task: CompiledTask, way: CompiledWay, place: number) =>
+      (amounts[task.number]?.[place] ?? 0) * leastInside(task, way, room, stretch);
+    return stretches
+      .map((stretch) => ({ stretch, missing: mostUsed(service, useIn(stretch)) - amountIn(stretch) }))
+      .filter(({ missing }) => missing > 0)
+      .toSorted((one, other) => other.missing - one.missing)
+      .slice(0, MOST_STRETCHES)
+      .map(({ stretch }) => ({
+        capacity: amountIn(stretch),
+        uses: service.tasks.map((task) =>
+          Float64Array.from(task.ways, (way, place) => useIn(stretch)(task, way, place)),
+        ),
+      }));
+  });
+}
+
+/** If all is done that there is. */
+function mostUsed(
+  { tasks }: CompiledService,
+  useOf: (task: CompiledTask, way: CompiledWay, place: number) => number,
+): number {
+  let sum = 0;
+  for (const task of tasks) {
+    let most = 0;
+    for (const [place, way] of task.ways.entries()) most = Math.max(most, useOf(task, way, place));
+    sum += most;
+  }
+  return sum;
 }
 
 function stretchesOf({ earliest, latest }: Room): Stretch[] {
@@ -53,32 +72,4 @@ function leastInside(
   const early = at(earliest, number) + duration - from;
   const late = until - (at(latest, number) - duration);
   return Math.max(0, Math.min(early, late, duration, until - from));
-}
-
-function listSupplies({ service }: CompiledService): Supply[] {
-  const { people, places, tools } = service;
-  const skills = [...new Set(people.flatMap((person) => person.skills))];
-  const lengthOf = ({ from, until }: Stretch) => until - from;
-  const hoursOf = (able: typeof people) => (stretch: Stretch) =>
-    able.reduce((sum, { hours }) => sum + hours.reduce((own, one) => own + sharedBy(one, stretch), 0), 0);
-  return [
-    { amountIn: hoursOf(people), amountFor: ({ heads }) => heads },
-    ...skills.map((skill) => ({
-      amountIn: hoursOf(people.filter((person) => person.skills.includes(skill))),
-      amountFor: ({ crew }: CompiledWay) =>
-        crew.reduce((sum, one) => sum + (one.skill === skill ? one.count : 0), 0),
-    })),
-    ...tools.map(({ count }, tool) => ({
-      amountIn: (stretch: Stretch) => count * lengthOf(stretch),
-      amountFor: (way: CompiledWay) => way.tools[tool] ?? 0,
-    })),
-    ...places.map(({ room }, number) => ({
-      amountIn: (stretch: Stretch) => room * lengthOf(stretch),
-      amountFor: ({ place, heads }: CompiledWay) => (place === number ? heads : 0),
-    })),
-  ];
-}
-
-function sharedBy(one: Stretch, other: Stretch): number {
-  return Math.max(0, Math.min(one.until, other.until) - Math.max(one.from, other.from));
 }

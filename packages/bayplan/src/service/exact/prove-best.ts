@@ -3,6 +3,7 @@ import { read } from '../../exact/int-list';
 import { Learner } from '../../exact/learner';
 import { luby } from '../../exact/luby';
 import { compareObjectives, LEVELS, type Level, type Objective } from '../bay-plan';
+import { boundFinish } from '../bounds/bound-finish';
 import { boundValue } from '../bounds/bound-value';
 import type { CompiledService } from '../compile-service';
 import { type Decided, judgeWork, type Solution } from '../judge-work';
@@ -92,9 +93,9 @@ function costOf({ objective }: Solution, level: Level): number {
 /** Known before the search: no plan costs less on this level, with the levels before it as they are. */
 function leastCost(service: CompiledService, { best }: ServiceIncumbent, level: Level): number {
   if (level === 'late') return 0;
-  return level === 'value' && best?.objective.late === 0
-    ? -boundValue(service).value
-    : Number.NEGATIVE_INFINITY;
+  if (level === 'value' && best?.objective.late === 0) return -boundValue(service);
+  if (level === 'finish' && best) return boundFinish(service, best.objective.value);
+  return Number.NEGATIVE_INFINITY;
 }
 
 function noteBound({ best, bound }: ServiceIncumbent, level: Level, least: number): void {
