@@ -101,11 +101,25 @@ describe('proposeVisit', () => {
       people: ['mia'],
       work: [{ card: long, mustDo: true }],
     });
-    expect(proposal).toEqual({
+    // 9,000 s at best, 15,000 at the usual pace, 10,000 on average: 167 min, and 80 are there at the very most.
+    expect(proposal).toEqual({ kind: 'noPlan', sentences: [`${card.name} alone takes 167 min.`] });
+    const halves = [card, { ...card, id: 'again', name: 'Again' }].map((half) => ({
+      ...half,
+      seconds: 3000,
+    }));
+    const together = propose({
+      workSeconds: 1200,
+      isRemote: true,
+      people: ['mia'],
+      work: halves.map((half) => ({ card: half, mustDo: true })),
+    });
+    expect(together).toEqual({
       kind: 'noPlan',
       sentences: [
         'What must be done does not fit in, even an hour past the out-time.',
+        'Only 1 person is there.',
         `${card.name} must be done.`,
+        'Again must be done.',
       ],
     });
   });

@@ -36,7 +36,7 @@ export function* proposeVisit(question: VisitQuestion): Generator<void, VisitPro
   }
   yield;
   const { plan } = result;
-  if (!plan) return { kind: 'noPlan', sentences: noPlanInWords(service, question) };
+  if (!plan) return { kind: 'noPlan', sentences: yield* noPlanInWords(service, question) };
   const left = [];
   for (const { card } of question.work) {
     if (!plan.left.includes(card.id)) continue;
