@@ -15,11 +15,27 @@ export function* noPlanInWords(service: Service, question: VisitQuestion): Gener
   const { people, work } = question;
   const tooLong = tooLongAlone(service, question);
   if (tooLong.length > 0) return tooLong;
+  const tooMuch = tooMuchWork(service, question);
+  if (tooMuch !== undefined) return [UNKNOWN, tooMuch];
   const why = yield* explainInfeasible(service, { maxSchedules: SCHEDULES });
   const nameOf = (id: string) => work.find(({ card }) => card.id === id)?.card.name ?? id;
   const sentences = (why?.reasons ?? []).flatMap((reason) => inWords(reason, nameOf, people.length));
   return sentences.length > 0 ? [UNKNOWN, ...new Set(sentences)] : [UNKNOWN];
 }
+
+/** More than all people together have time for. */
+function tooMuchWork({ tasks }: Service, { people, workSeconds }: VisitQuestion): string | undefined {
+  const needed = tasks.reduce((sum, { mandatory, ways: [way] }) => {
+    const hands = way?.crew.reduce((all, { count }) => all + count, 0) ?? 0;
+    return mandatory && way ? sum + hands * plannedDuration(way.duration) : sum;
+  }, 0);
+  const there = people.length * (workSeconds + MOST_LATE_SECONDS);
+  if (needed <= there) return undefined;
+  const who = people.length === 1 ? '1 person has' : `${people.length} people have`;
+  return `It takes ${minutes(needed)} person-minutes, and ${who} ${Math.floor(there / SECONDS_IN_MINUTE)} by then.`;
+}
+
+const minutes = (seconds: number) => Math.ceil(seconds / SECONDS_IN_MINUTE);
 
 /** What takes longer by itself than the car may stay at the very most. */
 function tooLongAlone({ tasks }: Service, { work, workSeconds }: VisitQuestion): string[] {
@@ -27,7 +43,7 @@ function tooLongAlone({ tasks }: Service, { work, workSeconds }: VisitQuestion):
     const [way] = tasks.find(({ id }) => id === card.id)?.ways ?? [];
     const seconds = way ? plannedDuration(way.duration) : 0;
     if (!mustDo || seconds <= workSeconds + MOST_LATE_SECONDS) return [];
-    return [`${card.name} alone takes ${Math.ceil(seconds / SECONDS_IN_MINUTE)} min.`];
+    return [`${card.name} alone takes ${minutes(seconds)} min.`];
   });
 }
 

@@ -117,10 +117,27 @@ describe('proposeVisit', () => {
       kind: 'noPlan',
       sentences: [
         'What must be done does not fit in, even an hour past the out-time.',
-        'Only 1 person is there.',
-        `${card.name} must be done.`,
-        'Again must be done.',
+        // Twice 3,334 s, and the hour after 20 minutes.
+        'It takes 112 person-minutes, and 1 person has 80 by then.',
       ],
     });
+  });
+
+  it('names what one tool has to do twice over', () => {
+    const [card] = CARDS.filter(({ people }) => people === 1);
+    if (!card) throw new Error('The starter cards no longer have work for one.');
+    const wrench = { ...card, seconds: 3000, tools: ['torque wrench'] };
+    const proposal = propose({
+      workSeconds: 1200,
+      isRemote: true,
+      people: ['mia', 'kai', 'ida'],
+      work: ['one', 'other'].map((id) => ({ card: { ...wrench, id, name: id }, mustDo: true })),
+    });
+    expect(proposal.kind === 'noPlan' && proposal.sentences).toEqual([
+      'What must be done does not fit in, even an hour past the out-time.',
+      'There is one torque wrench.',
+      'one must be done.',
+      'other must be done.',
+    ]);
   });
 });
