@@ -199,7 +199,10 @@ export class ServiceGenerator {
     return earliest;
   }
 
-  /** Returns by how much that is too late; by the whole horizon when it fits nowhere, or not at its fixed time. */
+  /**
+   * Returns by how much that is too late; by the whole horizon when it fits nowhere, or not at its fixed time. Nothing, and
+   * it is not placed, when it would start after `last`: its start stays as a hint when it was tried.
+   */
   #place(task: CompiledTask, from: number, last: number | undefined): number | undefined {
     const way = task.ways[at(this.#ways, task.number)];
     if (!way) return this.#horizon;
