@@ -9,6 +9,7 @@ const config: NextConfig = {
   // They say whose the bytes of a page are (`npm run bench`) and where a fault lies; a phone never fetches them.
   productionBrowserSourceMaps: true,
   transpilePackages: [
+    '@halfshaft/bayplan',
     '@halfshaft/contract',
     '@halfshaft/itinerary',
     '@halfshaft/lifing',

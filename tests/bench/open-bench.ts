@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { buildApp } from '@halfshaft/api/app';
 import { createAuth } from '@halfshaft/api/auth';
 import { openLiveLog } from '@halfshaft/api/live';
+import { openPlanner } from '@halfshaft/api/planner';
 import { callAppRouter } from '@halfshaft/api/router';
 import { readNews } from '@halfshaft/api/work';
 import { DEMO_ITINERARY } from '@halfshaft/prisma/demo';
@@ -40,7 +41,8 @@ export async function openBench({ manyCards = true } = {}): Promise<Bench> {
   const signIn = createAuth({ authUrl: urls.authUrl, secret: SECRET, publicUrl: 'http://localhost' });
   const live = await openLiveLog(urls.appUrl, (...asked) => readNews(store, ...asked));
   const clock = { now: () => Date.now() };
-  const parts = { store, auth: signIn.auth, live, clock, pages: { kind: 'none' as const } };
+  const planner = openPlanner();
+  const parts = { store, auth: signIn.auth, live, clock, planner, pages: { kind: 'none' as const } };
   const app = await buildApp({ ...parts, photoLimits: { eventBytes: 0, teamBytes: 0 }, logLevel: 'silent' });
   const apiUrl = await app.listen({ host: '127.0.0.1', port: 0 });
 
@@ -51,7 +53,7 @@ export async function openBench({ manyCards = true } = {}): Promise<Bench> {
   });
   const pairs = headers.getSetCookie().map((each) => each.split(';')[0]);
   const account = { userId: response.user.id, isAnonymous: false };
-  const team = await foundTeam(callAppRouter({ store, clock, account }));
+  const team = await foundTeam(callAppRouter({ store, clock, planner, account }));
   const cardIds = manyCards ? await copyCards(urls.ownerUrl, team.carId) : [];
   return {
     urls,
@@ -61,6 +63,7 @@ export async function openBench({ manyCards = true } = {}): Promise<Bench> {
     cardIds,
     async close() {
       await app.close();
+      await planner.close();
       await live.close();
       await signIn.close();
       await store.close();

@@ -113,6 +113,16 @@ export const FIXTURES: Variant[] = [
     publishedEventId,
   })),
 
+  variant('bayPlan.propose', 'member', ({ teamId, eventId, entryId, cardId, mechanic }) => ({
+    teamId,
+    eventId,
+    entryId,
+    serviceId: 'A',
+    workSeconds: 1200,
+    personIds: [mechanic.personId],
+    work: [{ cardId, mustDo: false }],
+  })),
+
   ...pushFixtures(),
   variant('work.pull', 'member', ({ teamId, eventId }) => ({ teamId, eventId, since: 0 })),
 

@@ -28,6 +28,7 @@ afterAll(() => fence?.close());
 const OTHERS_ID: Record<string, (world: World) => string> = {
   teamId: (world) => world.teamId,
   by: (world) => world.mechanic.personId,
+  personIds: (world) => world.mechanic.personId,
   enteredBy: (world) => world.mechanic.personId,
   carId: (world) => world.carId,
   cardId: (world) => world.cardId,

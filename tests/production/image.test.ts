@@ -95,6 +95,16 @@ describe('the image of the server', () => {
     expect(() => run(program, [flag, check])).toThrow();
   });
 
+  it('plans in a thread of its own', () => {
+    const ask = `
+      const { openPlanner } = await import('./apps/api/src/workers/open-planner.ts');
+      const planner = openPlanner();
+      const question = { workSeconds: 1200, isRemote: false, people: ['mia'], work: [] };
+      console.log((await planner.propose('car', question)).kind);
+      await planner.close();`;
+    expect(run('node', ['--import', 'tsx', '--input-type=module', '-e', ask])).toBe('plan\n');
+  });
+
   function run(program: string, args: string[]): string {
     return execFileSync(program, args, { cwd: folder, env: environment, encoding: 'utf8', stdio: 'pipe' });
   }

@@ -80,6 +80,45 @@ it('prints the full set of a car prepared at home for its first twenty-minute se
   }
 });
 
+it('plans the same on a phone without the server, and keeps the columns that were printed for recording', async () => {
+  const team = await foundTeamAtEvent(house, 'Alike');
+  await joinTeam(house, team, 'Ida Fell');
+  const textOf = async (cutOff: boolean) => {
+    const cut = cutOff ? { expected: [/Failed to load resource.*bayPlan.propose/] } : {};
+    const { page } = await openPage({ ...DESK, baseUrl: house.url, cookie: team.cookie, ...cut });
+    if (cutOff) await page.route('**/trpc/bayPlan.propose**', (route) => route.abort());
+    await page.goto(`/event/sheet/${queryOf(team, 'B')}`);
+    const paper = page.getByRole('article', { name: /Service.B/ });
+    await paper.getByText('By this plan all is done at').waitFor();
+    return { page, text: await paper.textContent() };
+  };
+  const served = await textOf(false);
+  const alone = await textOf(true);
+  expect(alone.text).toBe(served.text);
+  expect(alone.text).toContain('Wheels on, car down');
+  await screenshot(served.page, 'sheet-planned');
+  await served.page.setViewportSize({ width: 360, height: 740 });
+  await expectAccessible(served.page, 'sheet-planned-phone');
+
+  const { page } = alone;
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+  await page.goto(`/event/sheet/record/${queryOf(team, 'B')}`);
+  await page.getByText('rows as printed on this device').waitFor();
+});
+
+it('says why no plan works out, and shares out by minutes', async () => {
+  const team = await foundTeamAtEvent(house, 'Alone');
+  await joinTeam(house, team, 'Ida Fell');
+  const page = await openAs(team.cookie, { width: 360, height: 740 });
+  await page.goto(`/event/sheet/${queryOf(team, 'A')}`);
+  await page.getByText('By this plan all is done at', { exact: false }).waitFor();
+  await page.getByRole('checkbox', { name: 'Ida Fell' }).uncheck();
+  const alert = page.getByRole('alert').filter({ hasText: 'No plan works out' });
+  await alert.getByText('Wheel nuts: torque needs 2 people, and only 1 is there.').waitFor();
+  await page.getByText('settle among yourselves who waits for whom', { exact: false }).waitFor();
+  await expectAccessible(page, 'sheet-no-plan');
+});
+
 it('takes a filled sheet for named people, with a second signature in ink, and loses nothing on a reload', async () => {
   const team = await foundTeamAtEvent(house, 'Ink');
   await joinTeam(house, team, 'Ida Fell');

@@ -25,7 +25,12 @@ export async function loadDemoWorld(house: House): Promise<DemoWorld> {
     },
     callAs(userId, at) {
       const clock = { now: () => at ?? house.clock.now() };
-      return callAppRouter({ store: house.store, clock, account: { userId, isAnonymous: false } });
+      return callAppRouter({
+        store: house.store,
+        clock,
+        planner: house.planner,
+        account: { userId, isAnonymous: false },
+      });
     },
     today: (timeZone) => new Intl.DateTimeFormat('sv-SE', { timeZone }).format(house.clock.now()),
     async setEventClock({ teamId, founderUserId }, replica, position) {

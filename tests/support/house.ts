@@ -4,6 +4,7 @@ import { createAuth } from '@halfshaft/api/auth';
 import { type LiveLog, openLiveLog } from '@halfshaft/api/live';
 import type { PageSource } from '@halfshaft/api/pages';
 import { moveMemberships } from '@halfshaft/api/people';
+import { type OpenPlanner, openPlanner } from '@halfshaft/api/planner';
 import { callAppRouter, type DemoApi } from '@halfshaft/api/router';
 import { readNews } from '@halfshaft/api/work';
 import { openStore, type Store } from '@halfshaft/store';
@@ -19,6 +20,7 @@ export interface House {
   store: Store;
   app: FastifyInstance;
   live: LiveLog;
+  planner: OpenPlanner;
   /** Where the front door listens. */
   url: string;
   /** Milliseconds; a test may set it. */
@@ -58,9 +60,10 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
   });
   const live = await openLiveLog(database.appUrl, (...asked) => readNews(store, ...asked));
+  const planner = openPlanner();
   const pages = options.pages ?? { kind: 'none' as const };
   const photoLimits = options.photoLimits ?? ROOMY;
-  const parts = { store, auth: signIn.auth, live, clock, pages, photoLimits };
+  const parts = { store, auth: signIn.auth, live, clock, planner, pages, photoLimits };
   const app = await buildApp({ ...parts, logLevel: 'silent' });
   const url = await app.listen({ host: '127.0.0.1', port: options.port ?? 0 });
   return {
@@ -68,9 +71,10 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     store,
     app,
     live,
+    planner,
     url,
     clock,
-    callAs: (userId) => callAppRouter({ store, clock, account: { userId, isAnonymous: false } }),
+    callAs: (userId) => callAppRouter({ store, clock, planner, account: { userId, isAnonymous: false } }),
     async signUp(name) {
       const email = `${randomUUID()}@test.example`;
       const { headers, response } = await signIn.auth.api.signUpEmail({
@@ -89,6 +93,7 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     },
     async close() {
       await app.close();
+      await planner.close();
       await live.close();
       await signIn.close();
       await store.close();

@@ -10,6 +10,7 @@ import {
 import { openStore, withTeam } from '@halfshaft/store';
 import { createAuth } from '../src/auth';
 import { callAppRouter } from '../src/root';
+import { openPlanner } from '../src/workers/open-planner';
 import { readMark, writeMark } from './home-folder';
 
 interface DemoMark {
@@ -64,7 +65,7 @@ function demoAccess(
     },
     callAs(userId, at) {
       const clock = { now: () => at ?? Date.now() };
-      return callAppRouter({ store, clock, account: { userId, isAnonymous: false } });
+      return callAppRouter({ store, clock, planner: openPlanner(), account: { userId, isAnonymous: false } });
     },
     today: (timeZone) => new Intl.DateTimeFormat('sv-SE', { timeZone }).format(Date.now()),
     async setEventClock({ teamId, founderUserId }, replica, position) {

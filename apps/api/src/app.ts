@@ -8,6 +8,7 @@ import type { Auth } from './auth';
 import { addAuthRoute, findAccount } from './auth-route';
 import { addCarryRoute } from './carry-route';
 import type { Clock } from './clock';
+import type { Planner } from './features/bay-plan/service';
 import type { PhotoLimits } from './features/photo/service';
 import type { LiveLog } from './features/work/live';
 import { addLiveRoute } from './live-route';
@@ -20,6 +21,7 @@ export interface AppParts {
   auth: Auth;
   live: LiveLog;
   clock: Clock;
+  planner: Planner;
   pages: PageSource;
   logLevel: string;
   photoLimits: PhotoLimits;
@@ -68,6 +70,7 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
       createContext: async ({ req }) => ({
         store: parts.store,
         clock: parts.clock,
+        planner: parts.planner,
         account: await accountOf(req),
       }),
       onError({ error, path }) {

@@ -1,3 +1,4 @@
+import { bayPlanRouter } from './features/bay-plan/router';
 import { bringInRouter } from './features/bring-in/router';
 import { bulletinRouter } from './features/bulletin/router';
 import { carRouter } from './features/car/router';
@@ -20,6 +21,7 @@ export const appRouter = router({
   card: cardRouter,
   event: eventRouter,
   work: workRouter,
+  bayPlan: bayPlanRouter,
   organiser: organiserRouter,
   bulletin: bulletinRouter,
   startList: startListRouter,

@@ -8,6 +8,7 @@ import { moveMemberships } from './features/people/service';
 import { openLiveLog } from './features/work/live';
 import { readNews } from './features/work/service';
 import type { PageSource } from './serve-pages';
+import { openPlanner } from './workers/open-planner';
 
 const BYTES_IN_MEGABYTE = 1_000_000;
 
@@ -37,7 +38,9 @@ export async function startServer(env: Env, options: ServerOptions): Promise<Run
   const live = await openLiveLog(env.DATABASE_DIRECT_URL ?? env.DATABASE_APP_URL, (...asked) =>
     readNews(store, ...asked),
   );
+  const planner = openPlanner();
   const closeParts = async () => {
+    await planner.close();
     await live.close();
     await signIn.close();
     await store.close();
@@ -47,6 +50,7 @@ export async function startServer(env: Env, options: ServerOptions): Promise<Run
     auth: signIn.auth,
     live,
     clock: options.clock ?? systemClock,
+    planner,
     pages: options.pages,
     logLevel: env.LOG_LEVEL,
     photoLimits: {

@@ -4,6 +4,7 @@ import { initTRPC } from '@trpc/server';
 import { z } from 'zod';
 import type { Clock } from './clock';
 import { AppError, toProblem, toTrpcError } from './errors';
+import type { Planner } from './features/bay-plan/service';
 import { mendText } from './mend-text';
 
 /** The account behind the request. Not a person of a team: that is found inside the fence. */
@@ -16,6 +17,7 @@ export interface Account {
 export interface Context {
   store: Store;
   clock: Clock;
+  planner: Planner;
   account: Account | null;
 }
 

@@ -80,3 +80,8 @@ export { type LearnedDuration, learnDuration, type TimedJob } from './service/le
 export type { DoneProgress, Progress, UnderWayProgress } from './service/replan/progress';
 export { type Proposal, type ReplanOptions, replan } from './service/replan/replan';
 export type { Change } from './service/replan/list-changes';
+
+// One service of one car as a team knows it
+export { proposeVisit } from './visit/propose-visit';
+export type { PlannedCard, VisitQuestion, VisitWork } from './visit/visit-question';
+export type { VisitLeft, VisitProposal, VisitRow } from './visit/visit-proposal';

@@ -108,7 +108,7 @@ export const IMPORT_RULES = [
   },
 
   // An integer program solved by a library of its own stands against the bay planner's proofs.
-  ...pureRows('bayplan', [], ['highs']),
+  ...pureRows('bayplan', ['@halfshaft/lifing'], ['highs']),
   ...pureRows('itinerary', ['temporal-polyfill']),
   ...pureRows('lifing', ['@halfshaft/itinerary']),
   ...pureRows('reliability', []),
@@ -234,7 +234,7 @@ export const IMPORT_RULES = [
   },
   {
     where: /^apps\/api\/src\/workers\//,
-    may: [`${API}/features/*/service`, ...API_TOP, ...SHARED, 'node:**'],
+    may: [`${API}/features/*/service`, `${API}/workers`, ...API_TOP, ...SHARED, 'tsx', 'node:**'],
     bans: API_BANS,
     says: 'A worker is thin: it calls a service; the store belongs in data.ts.',
   },

@@ -1,3 +1,4 @@
+export * from './bay-plan';
 export * from './bring-in';
 export * from './bulletin';
 export * from './car';

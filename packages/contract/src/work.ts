@@ -63,7 +63,7 @@ export const pullInput = z.object({ teamId, eventId, since: wholeNumber('The seq
 /** At most a page; `lastSeq` says whether there is more. */
 export const pullOutput = z.object({ entries: z.array(z.custom<LogEntry>()), lastSeq: z.number() });
 
-const serviceId = z.string().regex(/^[A-Z]{1,2}$/, 'That is not the letter of a service.');
+export const serviceId = z.string().regex(/^[A-Z]{1,2}$/, 'That is not the letter of a service.');
 /** Seconds: until the year 2200. */
 const wholeMinute = wholeNumber('A time', 0, 7_258_118_400).refine(
   (at) => at % 60 === 0,

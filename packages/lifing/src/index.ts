@@ -94,7 +94,14 @@ export { type WearRate, type WearRateQuestion, wearRate } from './readings/wear-
 export { doneOnTheWay, type NeededAtService, neededAtService } from './needed-at-service';
 export { neededPersonSeconds } from './needed-person-seconds';
 export { preparedAtHome } from './prepared-at-home';
-export { type ServiceTime, type UsableTime, usableMinutes } from './usable-minutes';
+export {
+  CLOSE_UP_SECONDS,
+  PACE_PER_MILLE,
+  SET_UP_SECONDS,
+  type ServiceTime,
+  type UsableTime,
+  usableMinutes,
+} from './usable-minutes';
 
 // Words.
 

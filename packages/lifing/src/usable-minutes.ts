@@ -21,6 +21,11 @@ export interface UsableTime {
   likelyPersonSeconds: number;
 }
 
+/** Common practice, no source. */
+export const SET_UP_SECONDS = 120;
+export const CLOSE_UP_SECONDS = 120;
+export const PACE_PER_MILLE = 600;
+
 /**
  * The working time of one service, in whole seconds, cut. Two minutes to settle, two to close up and a pace of 60 %
  * are common practice, no source; a team sets its own.
@@ -31,7 +36,12 @@ export interface UsableTime {
  * // { clockSeconds: 960, personSeconds: 1920, likelyPersonSeconds: 1152 }
  */
 export function usableMinutes(time: ServiceTime): UsableTime {
-  const { allowedSeconds, people, setUpSeconds = 120, closeUpSeconds = 120, pacePerMille = 600 } = time;
+  const { allowedSeconds, people } = time;
+  const {
+    setUpSeconds = SET_UP_SECONDS,
+    closeUpSeconds = CLOSE_UP_SECONDS,
+    pacePerMille = PACE_PER_MILLE,
+  } = time;
   const amounts = { allowedSeconds, people, setUpSeconds, closeUpSeconds, pacePerMille };
   for (const [name, value] of Object.entries(amounts)) requireWholeNumber('usableMinutes', name, value);
   const clockSeconds = Math.max(0, allowedSeconds - setUpSeconds - closeUpSeconds);

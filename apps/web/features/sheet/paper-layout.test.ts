@@ -11,13 +11,14 @@ function rowOf(id: string): SheetRow {
   const source = { kind: 'card' as const, cardId: id };
   const task = taskOf(emptyState, { entryId: 'e', serviceId: 'B', source }, null);
   const work = { reason: '', lastRead: new Map(), seconds: 60, people: 1, mustDo: true, fallsDue: true };
-  return { number: id, title: id, task, card, ...work };
+  return { number: id, title: id, task, card, planned: null, ...work };
 }
 
 const share = (personId: string, ...ids: string[]): PersonShare => ({
   personId,
   seconds: 60,
   work: ids.map(rowOf),
+  steps: [],
 });
 const widths = (...shares: PersonShare[]) => paperLayout(shares, rowsWithSameLooks(shares)).columns;
 

@@ -1,4 +1,4 @@
-import { formatDay } from '@halfshaft/itinerary';
+import { type EpochSeconds, formatClock, formatDay } from '@halfshaft/itinerary';
 import type { CSSProperties } from 'react';
 import { visitTimes } from '../control/visit-times';
 import type { Visit } from '../service/visit';
@@ -11,22 +11,25 @@ import { PaperGate } from './paper-gate';
 import { paperLayout } from './paper-layout';
 import { PaperRow } from './paper-row';
 import { PaperTimes } from './paper-times';
+import { planInWords } from './plan-in-words';
 import styles from './sheet.module.css';
-import { rowsWithSameLooks, type SheetOfService } from './sheet-rows';
+import { rowsWithSameLooks } from './sheet-rows';
+import type { PlannedSheet } from './use-sheet';
 
 export interface PersonPaperProps {
   work: LoadedWork;
   visit: Visit;
-  sheet: SheetOfService;
+  planned: PlannedSheet;
 }
 
 /** The sheet as it comes out of the printer: black on white, one A4 page for an ordinary service. */
-export function PersonPaper({ work, visit, sheet }: PersonPaperProps) {
+export function PersonPaper({ work, visit, planned: { proposal, sheet } }: PersonPaperProps) {
   const { replica, state } = work;
   const times = visitTimes(replica, state, visit);
   const { timeZone } = replica.itinerary;
   const title = visitTitle(replica, visit);
-  const { shares, snags, canWait } = sheet;
+  const { shares, snags, left, canWait } = sheet;
+  const clock = (at: EpochSeconds) => formatClock(at, timeZone);
   const looksAsIn = rowsWithSameLooks(shares);
   const { columns, isDense } = paperLayout(shares, looksAsIn);
   const waiting = canWait.filter((row) => row.fallsDue);
@@ -48,6 +51,11 @@ export function PersonPaper({ work, visit, sheet }: PersonPaperProps) {
         <PaperTimes visit={visit} times={times} timeZone={timeZone} />
       </header>
       <PaperGate />
+      <p>
+        {proposal.kind === 'plan'
+          ? `${planInWords(proposal, times.dueOut, clock)} Where no other time is given, the start must not slip.`
+          : 'Shared out by minutes only: settle among yourselves who waits for whom.'}
+      </p>
       <div className={styles.people} style={{ '--columns': columns } as CSSProperties}>
         {shares.map((share) => (
           <PaperColumn
@@ -55,10 +63,17 @@ export function PersonPaper({ work, visit, sheet }: PersonPaperProps) {
             share={share}
             shares={shares}
             looksAsIn={looksAsIn}
+            clockAt={(seconds) => clock(times.inAt + seconds)}
             nameOf={(personId) => nameOf(replica, personId)}
           />
         ))}
       </div>
+      {left.length > 0 ? (
+        <p>
+          <strong>Left: </strong>
+          {left.map(({ row, because }) => `${row.number} ${row.title}: ${because}`).join(' ')}
+        </p>
+      ) : null}
       {snags.length > 0 ? (
         <section>
           <h3 className={styles.when}>Snags: settle who</h3>

@@ -20,6 +20,7 @@ function rowOf(task: Partial<Task> = {}): SheetRow {
     people: 1,
     mustDo: true,
     fallsDue: true,
+    planned: null,
   };
   return { ...plain, card: card ?? null, task: { ...open, ...task } };
 }

@@ -1,9 +1,10 @@
 'use client';
 
-import { type KeyboardEvent, useMemo, useState } from 'react';
+import { type KeyboardEvent, useState } from 'react';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
 import { LinkButton } from '@/components/link-button';
+import { LoadingState } from '@/components/loading-state';
 import { Notice } from '@/components/notice';
 import { PageHeader } from '@/components/page-header';
 import { Sheet } from '@/components/sheet';
@@ -17,30 +18,28 @@ import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
 import { WorkTrouble } from '../work/work-trouble';
 import { focusNext } from './focus-next';
+import { recordGroups, usePrintedSheet } from './printed-sheet';
 import { RecordGate } from './record-gate';
 import { RecordRow } from './record-row';
 import { type PlacedRow, recordRows } from './record-rows';
 import { EMPTY_ROW, type RowDraft, sheetDraft } from './row-draft';
-import { sheetOfVisit } from './sheet-of-visit';
-import { rowsByFirst } from './sheet-rows';
-import { useSheetPeople } from './use-sheet-people';
+import { useSheet } from './use-sheet';
 
 /** A filled sheet, typed in row by row in the order of the paper; nothing is sent until "Record all". */
 export function RecordScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
-  const { replica, state, teamId, eventId } = work;
+  const { replica, teamId, eventId } = work;
   const { entry, service } = visit;
-  const [people] = useSheetPeople(work, visit);
+  const { planned } = useSheet(work, visit);
+  const [printed] = usePrintedSheet(visit);
   const [draft, setDraft] = useDraft(`sheet.${entry.entryId}.${service.id}`, sheetDraft, {});
   const [warned, setWarned] = useState(false);
   const [told, setTold] = useState('');
-  const sheet = useMemo(
-    () => sheetOfVisit({ replica, state }, visit, people),
-    [replica, state, visit, people],
-  );
-  const groups = rowsByFirst(sheet.shares);
+  if (!planned) return <LoadingState words="Working out the rows of the sheet …" />;
+  const { snags } = planned.sheet;
+  const { columns, rest } = recordGroups(planned.sheet, printed);
   const placed: PlacedRow[] = [
-    ...groups.flatMap(({ personId, rows }) => rows.map((row) => ({ row, personId }))),
-    ...[...sheet.snags, ...sheet.canWait].map((row) => ({ row, personId: null })),
+    ...columns.flatMap(({ personId, rows }) => rows.map((row) => ({ row, personId }))),
+    ...[...snags, ...rest].map((row) => ({ row, personId: null })),
   ];
   const filled = placed.filter(({ row }) => (draft[row.task.id]?.what ?? '') !== '').length;
   const ids = { team: teamId, event: eventId, car: entry.entryId, at: service.id };
@@ -81,7 +80,11 @@ export function RecordScreen({ work, visit }: { work: LoadedWork; visit: Visit }
       <PageHeader
         above={`${replica.name} · ${carNameOf(replica, entry.entryId)}, ${entry.car.name}`}
         title={`Record the sheet: ${visitTitle(replica, visit)}`}
-        facts={['rows in the order of the paper', 'Enter goes on', 'kept on this device until recorded']}
+        facts={[
+          printed ? 'rows as printed on this device' : 'rows in the order of the paper',
+          'Enter goes on',
+          'kept on this device until recorded',
+        ]}
         actions={<LinkButton href={sheetAddress(ids)}>The sheet, and who was there</LinkButton>}
       />
       <RecordGate work={work} visit={visit} />
@@ -93,18 +96,18 @@ export function RecordScreen({ work, visit }: { work: LoadedWork; visit: Visit }
         }}
       >
         <Stack gap="large">
-          {groups.map(({ personId, rows }) => (
+          {columns.map(({ personId, rows }) => (
             <Sheet key={personId} title={nameOf(replica, personId)}>
               {rows.length === 0 ? <p>No row of their own.</p> : null}
               {list(rows.map((row) => ({ row, personId })))}
             </Sheet>
           ))}
-          {sheet.snags.length > 0 ? (
-            <Sheet title="Snags">{list(sheet.snags.map((row) => ({ row, personId: null })))}</Sheet>
+          {snags.length > 0 ? (
+            <Sheet title="Snags">{list(snags.map((row) => ({ row, personId: null })))}</Sheet>
           ) : null}
           <Sheet title="Rows that could wait">
             <Disclosure summary="Something was done that the sheet did not ask for">
-              {list(sheet.canWait.map((row) => ({ row, personId: null })))}
+              {list(rest.map((row) => ({ row, personId: null })))}
             </Disclosure>
           </Sheet>
           {told === '' ? null : (

@@ -1,8 +1,8 @@
 'use client';
 
-import { useMemo } from 'react';
 import { ChoiceGroup } from '@/components/choice-group';
 import { LinkButton } from '@/components/link-button';
+import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
 import { PrintButton } from '@/components/print-button';
 import { Sheet } from '@/components/sheet';
@@ -16,19 +16,17 @@ import { carNameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import { WorkTrouble } from '../work/work-trouble';
 import { PersonPaper } from './person-paper';
+import { PlanNotice } from './plan-notice';
+import { useKeepPrinted } from './printed-sheet';
 import styles from './sheet.module.css';
-import { sheetOfVisit } from './sheet-of-visit';
-import { useSheetPeople } from './use-sheet-people';
+import { useSheet } from './use-sheet';
 
 /** The sheet of one service by person: who is there is ticked on the screen, the paper is what is printed. */
 export function SheetScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
   const { replica, state, teamId, eventId } = work;
   const { entry, service } = visit;
-  const [people, setPeople] = useSheetPeople(work, visit);
-  const sheet = useMemo(
-    () => sheetOfVisit({ replica, state }, visit, people),
-    [replica, state, visit, people],
-  );
+  const { people, setPeople, planned } = useSheet(work, visit);
+  useKeepPrinted(visit, planned?.sheet ?? null);
   const title = visitTitle(replica, visit);
   const car = carNameOf(replica, entry.entryId);
   const ids = { team: teamId, event: eventId, car: entry.entryId, at: service.id };
@@ -44,9 +42,11 @@ export function SheetScreen({ work, visit }: { work: LoadedWork; visit: Visit })
             facts={visitFacts(replica, visit, visitTimes(replica, state, visit)).slice(0, 3)}
             actions={
               <>
-                <PrintButton look="main" foot={`${title}, ${car}, ${replica.name}`}>
-                  Print the sheet
-                </PrintButton>
+                {planned ? (
+                  <PrintButton look="main" foot={`${title}, ${car}, ${replica.name}`}>
+                    Print the sheet
+                  </PrintButton>
+                ) : null}
                 <LinkButton href={recordSheetAddress(ids)}>Record a filled sheet</LinkButton>
               </>
             }
@@ -65,9 +65,14 @@ export function SheetScreen({ work, visit }: { work: LoadedWork; visit: Visit })
               }
             />
           </Sheet>
+          {planned ? <PlanNotice proposal={planned.proposal} /> : null}
         </Stack>
       </div>
-      <PersonPaper work={work} visit={visit} sheet={sheet} />
+      {planned ? (
+        <PersonPaper work={work} visit={visit} planned={planned} />
+      ) : (
+        <LoadingState words="Working out who does what …" />
+      )}
       <p className={`screen-only ${styles.hint}`}>
         The numbers before the rows are for recording: they stay the same when the list changes.
       </p>

@@ -39,6 +39,8 @@ export interface CompiledWay {
   /** How many people it takes altogether. */
   heads: number;
   crew: readonly CompiledCrew[];
+  /** Seat by seat, crew by crew, and person by person: 1 for who can sit there. */
+  seats: readonly Uint8Array[];
   place?: number;
   /** Tool by tool how many of it. */
   tools: readonly number[];
@@ -127,28 +129,40 @@ function compileUnderWay(
   const people = underWay.people.map((id) => personNumber(service, id));
   const ways = task.ways
     .filter(({ id }) => id === underWay.way)
-    .map((way) => ({
-      ...compileWay(service, way),
-      duration: underWay.until - underWay.since,
-      heads: people.length,
-      crew: people.map((person) => ({ count: 1, candidates: [person] })),
-    }));
+    .map((way) => {
+      const crew = people.map((person) => ({ count: 1, candidates: [person] }));
+      const duration = underWay.until - underWay.since;
+      const seats = seatsOf(crew, service.people.length);
+      return { ...compileWay(service, way), duration, heads: people.length, crew, seats };
+    });
   const { since } = underWay;
   return { ways, must: true, mustNot: false, earliest: since, start: since, people, underWay: true };
 }
 
 function compileWay(service: Service, way: Way): CompiledWay {
   const { duration, crew, place, tools = [], value = 0 } = way;
-  const wanted = mergeCrew(crew);
+  const wanted = mergeCrew(crew).map((one) => ({
+    ...one,
+    candidates: candidatesFor(service.people, one.skill),
+  }));
   return {
     id: way.id,
     duration: plannedDuration(duration, service.certainty),
     value,
     heads: wanted.reduce((sum, { count }) => sum + count, 0),
-    crew: wanted.map((one) => ({ ...one, candidates: candidatesFor(service.people, one.skill) })),
+    crew: wanted,
+    seats: seatsOf(wanted, service.people.length),
     ...(place === undefined ? {} : { place: service.places.findIndex(({ id }) => id === place) }),
     tools: service.tools.map(({ id }) => tools.filter((tool) => tool === id).length),
   };
+}
+
+function seatsOf(crew: readonly CompiledCrew[], people: number): Uint8Array[] {
+  return crew.flatMap(({ count, candidates }) => {
+    const able = new Uint8Array(people);
+    for (const person of candidates) able[person] = 1;
+    return Array.from({ length: count }, () => able);
+  });
 }
 
 /** One crew a skill; the scarcer first is the caller's business. */

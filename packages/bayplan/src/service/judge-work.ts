@@ -12,7 +12,7 @@ export interface Solution {
 
 export function judgeWork(service: CompiledService, decided: readonly Decided[]): Solution {
   const finishes = service.cars.map(({ inTime }) => inTime);
-  const people = decided.map((one) => new Set(one?.people.flat()));
+  const people = decided.map((one) => one?.people.flat() ?? []);
   let value = 0;
   service.tasks.forEach(({ car, ways, number }) => {
     const one = decided[number];
@@ -26,9 +26,9 @@ export function judgeWork(service: CompiledService, decided: readonly Decided[])
     late += Math.max(0, (finishes[car] ?? 0) - outTime);
   });
   const handOvers = service.links.filter(({ before, after }) => {
-    const one = people[before] ?? new Set();
-    const other = people[after] ?? new Set();
-    return one.size > 0 && other.size > 0 && ![...one].some((person) => other.has(person));
+    const one = people[before] ?? [];
+    const other = people[after] ?? [];
+    return one.length > 0 && other.length > 0 && !one.some((person) => other.includes(person));
   }).length;
   return {
     decided,

@@ -3,6 +3,8 @@ import { read } from '../../exact/int-list';
 import { Learner } from '../../exact/learner';
 import { luby } from '../../exact/luby';
 import { compareObjectives, LEVELS, type Level, type Objective } from '../bay-plan';
+import { boundFinish } from '../bounds/bound-finish';
+import { boundValue } from '../bounds/bound-value';
 import type { CompiledService } from '../compile-service';
 import { type Decided, judgeWork, type Solution } from '../judge-work';
 import { type Encoding, encodeService } from './encode-service';
@@ -48,6 +50,7 @@ function* proveLevel(
   const sum = limitLevels(encoding, incumbent.best, level);
   const engine = encoding.draft.open();
   if (!engine) return;
+  const least = leastCost(service, incumbent, level);
   const chooser = new ServiceChooser(encoding, engine);
   const learner = new Learner(engine, (slot) => chooser.involvement.touch(slot));
   const hints = new Int32Array(encoding.draft.size);
@@ -56,6 +59,7 @@ function* proveLevel(
     for (let left = FIRST_RESTART * luby(round); left > 0; left -= 1) {
       if (incumbent.best && incumbent.best !== known) {
         known = incumbent.best;
+        if (costOf(known, level) <= least) return;
         hintsOf(encoding, known, hints);
         engine.backTo(0);
         sum.lower(costOf(known, level) - 1);
@@ -68,7 +72,7 @@ function* proveLevel(
     }
     engine.backTo(0);
     if (!engine.propagate()) return;
-    noteBound(incumbent, level, sum.leastSum(engine.trail));
+    noteBound(incumbent, level, Math.max(least, sum.leastSum(engine.trail)));
     engine.settle();
     engine.clauses.thin(CLAUSES_KEPT);
   }
@@ -84,6 +88,14 @@ function limitLevels({ draft, sums }: Encoding, best: Solution | undefined, leve
 
 function costOf({ objective }: Solution, level: Level): number {
   return level === 'value' ? -objective.value : objective[level];
+}
+
+/** Known before the search: no plan costs less on this level, with the levels before it as they are. */
+function leastCost(service: CompiledService, { best }: ServiceIncumbent, level: Level): number {
+  if (level === 'late') return 0;
+  if (level === 'value' && best?.objective.late === 0) return -boundValue(service);
+  if (level === 'finish' && best) return boundFinish(service, best.objective.value);
+  return Number.NEGATIVE_INFINITY;
 }
 
 function noteBound({ best, bound }: ServiceIncumbent, level: Level, least: number): void {

@@ -29,7 +29,19 @@ export interface WhyOptions {
  * whyInfeasible(service, { maxSchedules: 2000 })?.reasons.map(({ sentence }) => sentence)
  * // ['There is only 1 of torque wrench.', 'car 1 must be finished by 20.', 'nuts must be done.', 'hubs must be done.']
  */
-export function whyInfeasible(service: Service, { maxSchedules }: WhyOptions): Infeasible | undefined {
+export function whyInfeasible(service: Service, options: WhyOptions): Infeasible | undefined {
+  const explaining = explainInfeasible(service, options);
+  for (;;) {
+    const step = explaining.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same, with a pause after each question, so that whoever runs it can see to other things and stop it. */
+export function* explainInfeasible(
+  service: Service,
+  { maxSchedules }: WhyOptions,
+): Generator<void, Infeasible | undefined> {
   if (findOutPossible(service, maxSchedules) !== 'no') return undefined;
   const all = listReasons(service);
   let certain = true;
@@ -39,6 +51,7 @@ export function whyInfeasible(service: Service, { maxSchedules }: WhyOptions): I
     const possible = findOutPossible(dropReasons(service, rest), maxSchedules);
     if (possible === 'unknown') certain = false;
     if (possible === 'no') needed.delete(reason);
+    yield;
   }
   return { reasons: [...needed], certain };
 }

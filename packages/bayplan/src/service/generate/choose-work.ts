@@ -41,7 +41,7 @@ export function settleWays({ tasks }: CompiledService, { together, ends }: Ties,
     if (mustNot) ways[number] = LEFT;
   }
   for (let round = 0; round <= tasks.length; round += 1) {
-    const before = ways.join();
+    const before = ways.slice();
     for (const [one, other] of together) {
       if (at(ways, one) === at(ways, other) || (at(ways, one) !== LEFT && at(ways, other) !== LEFT)) continue;
       const mayDo = !tasks[one]?.mustNot && !tasks[other]?.mustNot;
@@ -56,7 +56,8 @@ export function settleWays({ tasks }: CompiledService, { together, ends }: Ties,
       else ways[end] = LEFT;
     }
     // A round may undo what it has done, so that it ends where it began and a tie is broken all the same.
-    if (ways.join() === before) return keepsDuty(tasks, ways) && keepsTies({ together, ends }, ways);
+    if (ways.every((way, task) => way === at(before, task)))
+      return keepsDuty(tasks, ways) && keepsTies({ together, ends }, ways);
   }
   return false;
 }

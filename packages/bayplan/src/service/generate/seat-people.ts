@@ -7,42 +7,59 @@ import type { CompiledWay } from '../compile-service';
  * `seats` gets a person for each seat, crew by crew. False when there aren't enough.
  */
 export function seatPeople(
-  { crew, heads }: CompiledWay,
+  way: CompiledWay,
   free: Uint8Array,
   needed: readonly number[],
   preference: Int32Array,
   seats: Int32Array,
 ): boolean {
-  const suits = crew.flatMap(({ count, candidates }) => Array.from({ length: count }, () => candidates));
-  seats.fill(EMPTY, 0, heads);
+  seats.fill(EMPTY, 0, way.heads);
   for (const person of needed) {
-    if (at(free, person) === 0 || !moveIn(person, suits, seats, new Set())) return false;
+    if (at(free, person) === 0 || !moveIn(person, way.seats, seats)) return false;
   }
-  for (let filled = needed.length; filled < heads; filled += 1) {
-    const next = preference.find(
-      (person) =>
-        at(free, person) === 1 && !seats.includes(person) && moveIn(person, suits, seats, new Set()),
-    );
-    if (next === undefined) return false;
+  let filled = needed.length;
+  for (let next = 0; next < preference.length && filled < way.heads; next += 1) {
+    const person = at(preference, next);
+    if (at(free, person) === 0 || isSeated(person, seats, way.heads)) continue;
+    if (moveIn(person, way.seats, seats)) filled += 1;
   }
-  return true;
+  return filled >= way.heads;
 }
 
 const EMPTY = -1;
 
-function moveIn(
+function isSeated(person: number, seats: Int32Array, heads: number): boolean {
+  for (let seat = 0; seat < heads; seat += 1) if (at(seats, seat) === person) return true;
+  return false;
+}
+
+/** Mostly a seat is empty; only otherwise somebody has to move. */
+function moveIn(person: number, suits: CompiledWay['seats'], seats: Int32Array): boolean {
+  for (let seat = 0; seat < suits.length; seat += 1) {
+    if (at(seats, seat) !== EMPTY || !canSit(person, suits[seat])) continue;
+    seats[seat] = person;
+    return true;
+  }
+  return suits.length > 1 && makeRoom(person, suits, seats, new Set());
+}
+
+function makeRoom(
   person: number,
-  suits: readonly (readonly number[])[],
+  suits: CompiledWay['seats'],
   seats: Int32Array,
   tried: Set<number>,
 ): boolean {
   for (let seat = 0; seat < suits.length; seat += 1) {
-    if (tried.has(seat) || !suits[seat]?.includes(person)) continue;
+    if (tried.has(seat) || !canSit(person, suits[seat])) continue;
     tried.add(seat);
     const sitting = at(seats, seat);
-    if (sitting !== EMPTY && !moveIn(sitting, suits, seats, tried)) continue;
+    if (sitting !== EMPTY && !makeRoom(sitting, suits, seats, tried)) continue;
     seats[seat] = person;
     return true;
   }
   return false;
+}
+
+function canSit(person: number, able: Uint8Array | undefined): boolean {
+  return able !== undefined && at(able, person) === 1;
 }

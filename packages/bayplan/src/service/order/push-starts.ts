@@ -82,7 +82,8 @@ export function pushStarts({ work }: WorkOrder, durations: Float64Array, starts:
   }
 }
 
-function whenAllAreThere(hours: OrderedWork['hours'], start: number): number {
+/** The first moment from `start` on at which everyone is there; after the last of their hours they are taken to have stayed on. */
+export function whenAllAreThere(hours: OrderedWork['hours'], start: number): number {
   let moment = start;
   for (let moved = true; moved; ) {
     moved = false;

@@ -5,6 +5,8 @@ import type { CompiledService } from '../compile-service';
 import { LEFT } from '../generate/choose-work';
 import { type Generated, type Genes, ServiceGenerator } from '../generate/service-generator';
 import { servicePriorities } from '../generate/service-priorities';
+import { type BreedingGround, breedingGroundOf } from './breeding-ground';
+import { sideFor } from './forced-sides';
 import { type Parent, varyGenes } from './vary-genes';
 
 const PARENTS = 16;
@@ -23,6 +25,7 @@ export function* breedPlans(
   chance: Chance,
 ): Generator<{ cost: number; made: Generated | undefined }, never> {
   const generator = new ServiceGenerator(service);
+  const ground = breedingGroundOf(service);
   const size = service.tasks.length;
   const child: Genes = {
     priorities: new Float64Array(size),
@@ -33,8 +36,8 @@ export function* breedPlans(
   const first = servicePriorities(service);
   for (let number = 0; ; number += 1) {
     const parent = number < PARENTS ? undefined : pickBetterOfTwo(kept, chance);
-    if (parent) varyGenes(service, parent, chance, child);
-    else begin(service, first, number, chance, child);
+    if (parent) varyGenes(ground, parent, chance, child);
+    else begin(ground, first, number, chance, child);
     const before = generator.schedules;
     const made = generator.generate(child);
     if (made) keep(kept, { genes: copyOf(child), starts: generator.starts.slice(), made });
@@ -42,30 +45,32 @@ export function* breedPlans(
   }
 }
 
-/** By latest start; every other time the rest after what must be done, by worth. Later ones blurred, and not all of it. */
+/** Stage by stage, what must be done by latest start, the rest by worth; the second one all by latest start. Later ones blurred, and not all of it. */
 function begin(
-  service: CompiledService,
+  ground: BreedingGround,
   first: Float64Array,
   number: number,
   chance: Chance,
   child: Genes,
 ): void {
+  const { service, stages, forced, costs } = ground;
   const span = service.latest - service.earliest;
   const share = number < PARENTS / 2 ? 1 : chance.share();
   for (const { number: task, ways, must } of service.tasks) {
     const blur = number < 2 ? 0 : BLUR * span * chance.share();
     const best = ways.reduce((one, way, place) => (way.value > (ways[one]?.value ?? 0) ? place : one), 0);
-    const { duration = 0, heads = 0, value = 0 } = ways[best] ?? {};
-    const byWorth = span + (duration * heads) / Math.max(1, value);
-    child.priorities[task] = blur + (must || number % 2 === 1 ? at(first, task) : byWorth);
+    const stage = number === 1 ? 0 : at(stages, task);
+    child.priorities[task] =
+      blur + (stage === 0 ? at(first, task) : (1 + 2 * stage) * span + at(costs, task));
     child.ways[task] = must ? 0 : chance.share() < share ? best : LEFT;
-    child.sides[task] = number > 1 && chance.share() < BLUR ? 0 : 1;
+    child.sides[task] = sideFor(forced, task, number > 1 && chance.share() < BLUR ? 0 : 1);
   }
 }
 
 function keep(kept: Kept[], one: Kept): void {
   const same = kept.some(
-    ({ made, starts }) => compare(made, one.made) === 0 && starts.join() === one.starts.join(),
+    ({ made, starts }) =>
+      compare(made, one.made) === 0 && starts.every((start, task) => start === at(one.starts, task)),
   );
   if (same) return;
   kept.push(one);

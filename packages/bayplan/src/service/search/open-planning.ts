@@ -80,4 +80,4 @@ export function openPlanning(service: Service, { seed }: PlanningOptions): Plann
   return { step };
 }
 
-const BREED_EVERY = 4;
+const BREED_EVERY = 2;

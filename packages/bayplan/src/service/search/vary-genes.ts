@@ -2,30 +2,40 @@ import { at } from '../../at';
 import type { Chance } from '../../search/chance';
 import type { CompiledService } from '../compile-service';
 import { LEFT } from '../generate/choose-work';
-import type { Genes } from '../generate/service-generator';
+import type { Generated, Genes } from '../generate/service-generator';
+import type { BreedingGround } from './breeding-ground';
+import { exchangeWork } from './exchange-work';
+import { sideFor } from './forced-sides';
 
 const WINDOW = 0.4;
 const OTHER_CHOICE = 0.5;
 const OTHER_SIDE = 0.15;
+const EXCHANGE = 0.6;
 
 /** A plan kept to make others from: its genes, with its starts for priorities. */
 export interface Parent {
   genes: Genes;
   starts: Int32Array;
+  made: Generated;
 }
 
 /**
- * The genes of a child: those of its parent, except that in one stretch of time the order is shuffled (see `breed`), and
- * that often one task is done another way, or is left or done after all.
+ * The genes of a child: those of its parent, except that something left is exchanged for something done, or that in one
+ * stretch of time the order is shuffled (see `breed`) and often one task is done another way, or is left or done after all.
  */
 export function varyGenes(
-  service: CompiledService,
-  { genes, starts }: Parent,
+  ground: BreedingGround,
+  { genes, starts, made }: Parent,
   chance: Chance,
   child: Genes,
 ): void {
+  const { service, forced } = ground;
   child.ways.set(genes.ways);
   child.sides.set(genes.sides);
+  if (made.decided.some((one) => !one) && chance.share() < EXCHANGE) {
+    exchangeWork(ground, { genes, starts, made }, chance, child);
+    return;
+  }
   const span = Math.max(1, service.latest - service.earliest);
   const width = WINDOW * span * (WINDOW + chance.share());
   const from = service.earliest + chance.share() * span - width / 2;
@@ -37,7 +47,7 @@ export function varyGenes(
   if (chance.share() < OTHER_CHOICE) changeWay(service, chance, child.ways);
   if (chance.share() < OTHER_SIDE) {
     const task = chance.below(starts.length);
-    child.sides[task] = 1 - at(child.sides, task);
+    child.sides[task] = sideFor(forced, task, 1 - at(child.sides, task));
   }
 }
 

@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { compileService } from '../compile-service';
+import { anyService } from '../fixtures';
+import { bestByProgram } from '../program/fixtures';
+import type { Service, ServiceTask } from '../service-model';
+import { boundValue } from './bound-value';
+
+const boundOf = (service: Service) => boundValue(compileService(service));
+
+/** One car from 0 to 10, one person: a knapsack that holds 10. */
+function knapsack(...pieces: [duration: number, value: number, more?: Partial<ServiceTask>][]): Service {
+  return {
+    cars: [{ id: 'car', inTime: 0, outTime: 10 }],
+    people: [{ id: 'Ada', skills: [], hours: [{ from: 0, until: 30 }] }],
+    places: [],
+    tools: [],
+    accesses: [],
+    tasks: pieces.map(([duration, value, more], place) => ({
+      id: `task${place}`,
+      car: 'car',
+      ways: [
+        {
+          id: 'way',
+          value,
+          crew: [{ count: 1 }],
+          duration: { low: duration, likely: duration, high: duration },
+        },
+      ],
+      ...more,
+    })),
+  };
+}
+
+describe('boundValue', () => {
+  it('is all there is where nothing is scarce', () => {
+    expect(boundOf(knapsack([3, 4], [7, 5]))).toBe(9);
+  });
+
+  it('is the fractional knapsack where people are scarce, cut to a whole value', () => {
+    // 6 for the first, 4 of the second's 8 moments, worth 3 of its 6 (Dantzig 1957).
+    expect(boundOf(knapsack([6, 6], [8, 6]))).toBe(9);
+    expect(boundOf(knapsack([6, 6], [8, 6], [2, 6]))).toBe(13);
+  });
+
+  it('takes what must be done out of the time first', () => {
+    expect(boundOf(knapsack([6, 0, { mandatory: true }], [8, 6], [4, 3]))).toBe(3);
+  });
+
+  it('looks at what is left between a late beginning and the out-time', () => {
+    expect(boundOf(knapsack([4, 5, { notBefore: 5 }], [4, 5, { notBefore: 5 }]))).toBe(6);
+  });
+
+  it('is never below the best plan of a team that leaves on time, as an integer program has it', async () => {
+    let compared = 0;
+    await fc.assert(
+      fc.asyncProperty(anyService({ most: 6 }), async (service) => {
+        const best = await bestByProgram(service);
+        if (best?.late !== 0) return;
+        compared += 1;
+        expect(boundOf(service)).toBeGreaterThanOrEqual(best.value);
+      }),
+      { numRuns: 80 },
+    );
+    expect(compared).toBeGreaterThan(10);
+  });
+});
