@@ -78,8 +78,10 @@ export {
   askerInWords,
   factInWords,
   factPlaceInWords,
+  fittedReasonInWords,
   gateChangeInWords,
   gateCheckInWords,
+  outCauseInWords,
   tyrePlaceInWords,
 } from './fact-in-words';
 export { flagInWords } from './flag-in-words';
