@@ -49,6 +49,7 @@ export { triggerFactsOf } from './trigger-facts-of';
 
 // For what keeps failing
 export { type CarLives, type CarLog, carLivesOf, distanceOf } from './lives/car-lives';
+export { failedPartsOf } from './lives/failed-parts-of';
 export { type DoneCard, LIFE_FACT_KINDS, type LoggedEvent, loggedEventOf } from './lives/logged-event';
 export { type LifeQuestion, lifeQuestionOf, partIdOf, partOfId, type WatchedPart } from './lives/part-of';
 export { LIFE_COUNTERS, type LifeCounter } from './lives/way-driven';

@@ -1,4 +1,4 @@
-import { type Itinerary, type StageId, segmentsBetween } from '@halfshaft/itinerary';
+import { type Itinerary, type RouteSegment, type StageId, segmentsBetween } from '@halfshaft/itinerary';
 import type { CarFact, RecordedFact } from '../car-fact';
 import { drivenFrom } from '../facts-in-order';
 import { type PointOf, pointFinder } from '../point-of-place';
@@ -34,6 +34,7 @@ export function wayDriven(logged: LoggedEvent): WayDriven {
   const spoken = spokenHalts(logged);
   const furthest = furthestPoint(logged);
   const way: WayDriven = { counted: emptyCounts(), halts: [], finished: false };
+  const pieces = segmentsBetween(itinerary, 0, itinerary.points.length - 1);
   let isOut = false;
   for (const [index, point] of itinerary.points.entries()) {
     for (const halt of spoken.filter((each) => each.point === index)) {
@@ -48,7 +49,13 @@ export function wayDriven(logged: LoggedEvent): WayDriven {
     }
     const stopsHere = spoken.some((halt) => halt.kind === 'out' && halt.from === index);
     const moves = !isOut && index < furthest;
-    addWay(way, itinerary, index, { stage: moves && (isDriven ?? !stopsHere), road: moves && !stopsHere });
+    if (index + 1 === itinerary.points.length) break;
+    const driven = { stage: moves && (isDriven ?? !stopsHere), road: moves && !stopsHere };
+    const from = pieces.filter(({ fromIndex }) => fromIndex === index);
+    addWay(
+      way,
+      from.filter(({ kind }) => (kind === 'stage' ? driven.stage : driven.road)),
+    );
   }
   way.finished = !isOver || (!isOut && furthest > lastStageIndex(itinerary, said));
   return way;
@@ -58,18 +65,9 @@ function emptyCounts(): WayDriven['counted'] {
   return { stages: [0], stageMetres: [0], totalMetres: [0], engineSeconds: [0] };
 }
 
-function addWay(
-  { counted }: WayDriven,
-  itinerary: Itinerary,
-  index: number,
-  driven: { stage: boolean; road: boolean },
-): void {
-  if (index + 1 >= itinerary.points.length) return;
-  const pieces = segmentsBetween(itinerary, index, index + 1).filter((piece) =>
-    piece.kind === 'stage' ? driven.stage : driven.road,
-  );
+function addWay({ counted }: WayDriven, pieces: readonly RouteSegment[]): void {
   const stages = pieces.filter(({ kind }) => kind === 'stage');
-  const metres = (of: typeof pieces) => of.reduce((sum, piece) => sum + piece.metres, 0);
+  const metres = (of: readonly RouteSegment[]) => of.reduce((sum, piece) => sum + piece.metres, 0);
   const running = pieces.filter(({ engineOn }) => engineOn);
   const add = (counter: LifeCounter, more: number) =>
     counted[counter].push((counted[counter].at(-1) ?? 0) + more);
