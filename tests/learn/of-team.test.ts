@@ -133,7 +133,11 @@ it('tells a manager what failed on the car, how often and where, over both event
     renews: true,
     failures: [{ at: AT_B, position: 'FL' }],
   });
-  expect(part(pads.id)?.lives.observations).toContainEqual({ kind: 'failedBefore', distance: AT_B });
+  expect(part(pads.id)?.lives.observations).toEqual([
+    { kind: 'failedAt', distance: AT_B },
+    { kind: 'goodAt', distance: ALL },
+    { kind: 'goodAt', distance: AT_B + ALL },
+  ]);
   expect(part(filter.id)).toMatchObject({ failures: [{ at: AT_B, eventId: team.eventId }] });
 });
 

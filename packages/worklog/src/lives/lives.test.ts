@@ -152,15 +152,24 @@ describe('what the log says of a part', () => {
   });
 
   it.each([
-    ['wornOut', 'broken'],
-    ['broke', 'broken'],
     ['planned', 'preventive'],
     ['damagedByAnother', 'preventive'],
     [undefined, null],
-  ] as const)('M4: a new part because %s is %s', (because, expected) => {
+  ] as const)('M4: a new part because %s says that the old one was good: %s', (because, expected) => {
     const fact: CarFact = { kind: 'fitted', cardId: 'belt', position: 'FL', words: '', because };
     expect(partRecordsOf(eventOf({ facts: factsOf([ON_SS1, fact]) }), BELT)).toEqual([
       { kind: 'fitted', ...place, because: expected },
+    ]);
+  });
+
+  it.each([
+    ['wornOut', 'here'],
+    ['broke', 'sinceLastPoint'],
+  ] as const)('M4: a new part because %s says that the old one failed %s', (because, where) => {
+    const fact: CarFact = { kind: 'fitted', cardId: 'belt', position: 'FL', words: '', because };
+    expect(partRecordsOf(eventOf({ facts: factsOf([ON_SS1, fact]) }), BELT)).toEqual([
+      { kind: 'broke', ...place, where },
+      { kind: 'fitted', ...place, because: null },
     ]);
   });
 
@@ -169,7 +178,10 @@ describe('what the log says of a part', () => {
     const modified = { kind: 'modified', ...place, newPart: true };
     expect(partRecordsOf(eventOf({ facts: factsOf([ON_SS1, other]) }), BELT)).toEqual([modified]);
     const broken = eventOf({ facts: factsOf([ON_SS1, { ...other, because: 'broke' }]) });
-    expect(partRecordsOf(broken, BELT)).toEqual([{ kind: 'fitted', ...place, because: 'broken' }, modified]);
+    expect(partRecordsOf(broken, BELT)).toEqual([
+      { kind: 'broke', ...place, where: 'sinceLastPoint' },
+      modified,
+    ]);
     const altered: CarFact = { kind: 'modified', cardId: 'belt', position: 'FL', words: '' };
     expect(partRecordsOf(eventOf({ facts: factsOf([ON_SS1, altered]) }), BELT)).toEqual([
       { kind: 'modified', ...place, newPart: false },
@@ -261,7 +273,10 @@ describe('lifeQuestionOf', () => {
     expect(lifeQuestionOf(corner, HOSE, new Set(['corner']))).toMatchObject({
       cardId: 'corner~hose',
       positions: ['FL', 'FR', 'RL', 'RR'],
-      doneRenews: false,
+      ...{ doneRenews: false, shows: 'whenLooked' },
+    });
+    expect(lifeQuestionOf(corner, { ...HOSE, lookId: null }, new Set(['corner']))).toMatchObject({
+      ...{ doneRenews: true, shows: 'atOnce' },
     });
     expect(partOfId(partIdOf(HOSE))).toEqual(HOSE);
     expect(partOfId(partIdOf(BELT))).toEqual(BELT);

@@ -32,13 +32,14 @@ export interface LifeQuestion {
   positions: readonly string[];
   counter: LifeCounter;
   doneRenews: boolean;
-  shows: 'whenLooked';
+  shows: 'atOnce' | 'whenLooked';
 }
 
 /**
  * Where a card's parts are, what their life is counted in (its own limit's counter if that is one of driving, else
- * stage metres), and whether doing the card puts new ones on. A failure counts as one that may stay hidden until
- * somebody looks: taken as felt at once it would make parts look better than they are.
+ * stage metres), and whether doing the card puts new ones on. What only looks can find may stay hidden until somebody
+ * looks: taken as felt at once it would make parts look better than they are. A part that is changed by its card is
+ * looked at by the rounds around it and not by the card, so it counts as good for as long as nobody says otherwise.
  *
  * @param renews cards that mean new parts when they are done (`newPartCardIds` of lifing)
  * @example
@@ -50,12 +51,12 @@ export function lifeQuestionOf(
   renews: ReadonlySet<CardId>,
 ): LifeQuestion {
   const wheels = positionsOfCard(card).map((position) => wheelOf(position) ?? position);
+  const doneRenews = part.lookId === null && renews.has(part.cardId);
   return {
-    cardId: partIdOf(part),
+    ...{ cardId: partIdOf(part), doneRenews },
     positions: [...new Set(wheels)],
     counter: counterOf(card),
-    doneRenews: part.lookId === null && renews.has(part.cardId),
-    shows: 'whenLooked',
+    shows: doneRenews ? 'atOnce' : 'whenLooked',
   };
 }
 

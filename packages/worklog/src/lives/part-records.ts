@@ -15,7 +15,7 @@ export type LifeRecord =
       findings: { position: string | null; grade: FindingGrade }[];
     }
   | (Placed & { kind: 'broke'; where: 'sinceLastPoint' | 'here' })
-  | (Placed & { kind: 'fitted'; because: 'broken' | 'preventive' | null })
+  | (Placed & { kind: 'fitted'; because: 'preventive' | null })
   | (Placed & { kind: 'madeGood' })
   | (Placed & { kind: 'modified'; newPart: boolean })
   | {
@@ -87,18 +87,18 @@ function recordsOf(
   return [];
 }
 
+/** The old part failed before the new one went on: worn out is at its end here, broken since the last point. */
 function fittedOf(
   { cardId: id, position, because, otherKind }: Extract<CarFact, { kind: 'fitted' }>,
   point: number,
 ): LifeRecord[] {
   const place = { point, cardId: partIdOf({ cardId: id, lookId: null }), position };
-  const why = because === undefined ? null : FAILED.has(because) ? 'broken' : 'preventive';
-  if (!otherKind) return [{ kind: 'fitted', ...place, because: why }];
-  const failed: LifeRecord[] = why === 'broken' ? [{ kind: 'fitted', ...place, because: why }] : [];
-  return [...failed, { kind: 'modified', ...place, newPart: true }];
+  const where = because === 'wornOut' ? 'here' : 'sinceLastPoint';
+  const failed = because === 'wornOut' || because === 'broke';
+  const broke: LifeRecord[] = failed ? [{ kind: 'broke', ...place, where }] : [];
+  if (otherKind) return [...broke, { kind: 'modified', ...place, newPart: true }];
+  return [...broke, { kind: 'fitted', ...place, because: failed || !because ? null : 'preventive' }];
 }
-
-const FAILED: ReadonlySet<string> = new Set(['wornOut', 'broke']);
 
 /** At the places of the temporary repair it makes good; of the whole part where that work does not stand in this event. */
 function madeGoodOf(of: TaskId, madeIn: EntryId, point: number, { done }: LoggedEvent, part: WatchedPart) {
