@@ -1,7 +1,9 @@
+import type { EventReplica } from '@halfshaft/contract';
+import { type Itinerary, servicesOf } from '@halfshaft/itinerary';
 import { ACTION_VERSION, type ActionBody } from '@halfshaft/worklog';
 import type { DemoAccess, DemoHome } from './access';
 import { DEMO_ITINERARY, DEMO_TIME_ZONE } from './itinerary';
-import { factOf, SEASON, SEASON_CAR, type SeasonEvent } from './season';
+import { factOf, SEASON, SEASON_CAR, SEASON_ROUNDS, type SeasonEvent } from './season';
 
 const DAY_MILLIS = 86_400_000;
 const ISO_DATE_LENGTH = 10;
@@ -38,9 +40,8 @@ async function playEvent(
   const { eventId } = created;
   const { carNumber, startPosition, people: hands } = SEASON_CAR;
   const place = { carNumber, startPosition, people: hands };
-  const { entryId } = await caller.event.enter({ teamId, eventId, carId, ...place });
-  const cards = await caller.card.list({ teamId, carId });
-  const bodies = bodiesOf(access, event, entryId, cards);
+  await caller.event.enter({ teamId, eventId, carId, ...place });
+  const bodies = bodiesOf(access, event, await caller.event.get({ teamId, eventId }));
   const by = Object.values(people)[0]?.personId ?? '';
   const actions = bodies.map((body, index) => ({
     ...body,
@@ -52,9 +53,8 @@ async function playEvent(
   if (refused) throw new Error(`The demo could not be loaded: ${refused.sentence}`);
 }
 
-type Cards = Awaited<ReturnType<ReturnType<DemoAccess['callAs']>['card']['list']>>;
-
-function bodiesOf(access: DemoAccess, event: SeasonEvent, entryId: string, cards: Cards): ActionBody[] {
+function bodiesOf(access: DemoAccess, event: SeasonEvent, replica: EventReplica): ActionBody[] {
+  const { entryId = '', cards = [] } = replica.entries[0] ?? {};
   const cardOf = (starterId: string) => {
     const card = cards.find((each) => each.starterId === starterId);
     if (!card) throw new Error(`The demo's cards have no ${starterId}.`);
@@ -64,22 +64,32 @@ function bodiesOf(access: DemoAccess, event: SeasonEvent, entryId: string, cards
     const args = { entryId, stageId: `SS${index + 1}`, driven: true, conditions: {} };
     return { kind: 'confirmStage', args };
   });
-  const notes = event.notes.map((note): ActionBody => {
+  const facts = event.notes.flatMap((note): ActionBody[] => {
     const fact = factOf(note, (starterId) => cardOf(starterId).id);
-    if (fact) return { kind: 'recordFact', args: { factId: access.newId(), entryId, at: note.at, fact } };
-    const { said, at } = note;
-    if (said.kind !== 'found' || at.kind !== 'service')
-      throw new Error('A look of the demo is at no service.');
-    const card = cardOf(said.starterId);
-    const { position, words } = said;
-    const finding = {
-      lookId: card.looks[said.look]?.id ?? null,
-      position,
-      grade: 'needsWork' as const,
-      words,
-    };
-    const task = { entryId, serviceId: at.serviceId, source: { kind: 'card' as const, cardId: card.id } };
-    return { kind: 'closeTask', args: { task, findings: [finding], readings: [] } };
+    if (!fact) return [];
+    return [{ kind: 'recordFact', args: { factId: access.newId(), entryId, at: note.at, fact } }];
   });
-  return [...stages, ...notes];
+  const looks = servicesUpTo(replica.itinerary, event.lastStage).flatMap((serviceId) =>
+    SEASON_ROUNDS.map((starterId): ActionBody => {
+      const card = cardOf(starterId);
+      const findings = event.notes.flatMap(({ at, said }) => {
+        if (said.kind !== 'found' || said.starterId !== starterId) return [];
+        if (at.kind !== 'service' || at.serviceId !== serviceId) return [];
+        const { position, words, look } = said;
+        return [{ lookId: card.looks[look]?.id ?? null, position, grade: 'needsWork' as const, words }];
+      });
+      const task = { entryId, serviceId, source: { kind: 'card' as const, cardId: card.id } };
+      return { kind: 'closeTask', args: { task, findings, readings: [] } };
+    }),
+  );
+  return [...stages, ...looks, ...facts];
+}
+
+/** The services the car reached. */
+function servicesUpTo(itinerary: Itinerary, lastStage: number): string[] {
+  const stagesBefore = (index: number) =>
+    itinerary.points.slice(0, index).filter(({ kind }) => kind === 'stage').length;
+  return servicesOf(itinerary)
+    .filter(({ inIndex }) => stagesBefore(inIndex) <= lastStage)
+    .map(({ id }) => id);
 }

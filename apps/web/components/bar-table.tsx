@@ -34,8 +34,16 @@ export function BarTable({
   const most = Math.max(1, ...rows.map(({ amount }) => amount));
   const columns: TableColumn<BarRow>[] = [
     { key: 'name', heading: nameHeading, leads: true, cell: ({ name }) => name },
-    { key: 'words', heading: amountHeading, cell: ({ words }) => words },
-    { key: 'bar', heading: 'Beside the others', cell: ({ amount }) => <Bar share={amount / most} /> },
+    {
+      key: 'amount',
+      heading: amountHeading,
+      cell: ({ words, amount }) => (
+        <span className={styles.amount}>
+          <span className={styles.words}>{words}</span>
+          <Bar share={amount / most} />
+        </span>
+      ),
+    },
   ];
   return (
     <Table

@@ -32,7 +32,7 @@ const RIGHT = 20;
 const TOP = 28;
 const BOTTOM = 58;
 const NARROWEST = 280;
-const TICK_EVERY = 90;
+const TICK_EVERY = 64;
 const MARK = 5;
 
 /** A curve over a distance, drawn by shapes and lines alone: black and white paper shows all of it. */

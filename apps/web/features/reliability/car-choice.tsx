@@ -37,5 +37,5 @@ export function CarChoice({ teamId, cars, shownId }: CarChoiceProps) {
 
 function mostOften(car: CarOutline): string {
   const [first] = partRows(car);
-  return first ? `${first.name}: ${first.words}` : 'nothing was out of order';
+  return first ? `${first.name} (${first.words})` : 'nothing was out of order';
 }

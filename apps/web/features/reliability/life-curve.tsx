@@ -6,7 +6,7 @@ import { Disclosure } from '@/components/disclosure';
 import { Table, type TableColumn } from '@/components/table';
 import { COUNTER_UNITS } from '../cards/units';
 import { drivenInFigures, drivenInWords } from './amount-driven';
-import { leftOutInWords } from './left-out-in-words';
+import { leftOutInWords, unfitInWords } from './left-out-in-words';
 import { drawLives, type LifePoint, shareInWords } from './life-points';
 import { LimitAdviceNote } from './limit-advice-note';
 
@@ -29,7 +29,7 @@ export function LifeCurve({ teamId, carId, part }: LifeCurveProps) {
   if (!advice.ok) {
     return (
       <p>
-        How long it lasts: {advice.says} {leftOut}
+        {unfitInWords(part, advice)} {leftOut}
       </p>
     );
   }

@@ -3,6 +3,7 @@ import { Disclosure } from '@/components/disclosure';
 import { Sheet } from '@/components/sheet';
 import { Stack } from '@/components/stack';
 import { Table, type TableColumn } from '@/components/table';
+import { capitalise } from '@/lib/capitalise';
 import { CAR_PLACE_NAMES } from '../car-plan/car-places';
 import { drivenInWords } from './amount-driven';
 import { LifeCurve } from './life-curve';
@@ -21,7 +22,7 @@ export function PartSheet({ teamId, carId, part, events }: PartSheetProps) {
   const { name, roundName, place, removed } = part;
   const where = [roundName, CAR_PLACE_NAMES[place], removed ? 'card no longer in use' : null];
   return (
-    <Sheet title={name}>
+    <Sheet title={capitalise(name)}>
       <Stack gap="small">
         <p>{where.filter((words) => words !== null).join(' · ')}</p>
         <p>

@@ -1,5 +1,6 @@
 import type { CarOutline } from '@halfshaft/contract';
 import type { BarRow } from '@/components/bar-table';
+import { capitalise } from '@/lib/capitalise';
 import { placeInWords } from '../work/place-in-words';
 import { timesInWords } from './seen-in-words';
 
@@ -12,7 +13,11 @@ const PLACES_OF_CORNERS: Readonly<Record<string, string>> = {
 
 /** What failed, part by part, the most frequent first. */
 export function partRows({ parts }: Pick<CarOutline, 'parts'>): BarRow[] {
-  const rows = parts.map(({ partId, name, failures }) => ({ key: partId, name, amount: failures.length }));
+  const rows = parts.map(({ partId, name, failures }) => ({
+    key: partId,
+    name: capitalise(name),
+    amount: failures.length,
+  }));
   return inOrder(rows);
 }
 

@@ -4,7 +4,7 @@ import { adviseLimit, type LifeObservation } from '@halfshaft/reliability';
 import { describe, expect, it } from 'vitest';
 import { adviceInWords, lastsInWords, suggestedEvery } from './advice-in-words';
 import { drivenInFigures, drivenInWords } from './amount-driven';
-import { leftOutInWords } from './left-out-in-words';
+import { leftOutInWords, unfitInWords } from './left-out-in-words';
 import { drawLives, shareInWords } from './life-points';
 import { partRows, placeRows } from './place-rows';
 import { seenInWords } from './seen-in-words';
@@ -112,6 +112,18 @@ describe('advice', () => {
     ]);
     expect(drawing.end).toBeGreaterThan(90_000);
     expect(shareInWords(0.87)).toBe('9 of 10');
+  });
+
+  it('says how many more failures it needs, by what the fit itself asks for', () => {
+    const wordsOf = (...distances: number[]) => {
+      const observations = failedAt(...distances);
+      const advice = adviseLimit(observations);
+      return advice.ok ? 'fitted' : unfitInWords({ lives: { observations, leftOut: NONE } }, advice);
+    };
+    expect(wordsOf()).toMatch(/of those watched from new none failed, and 3 are needed\.$/);
+    expect(wordsOf(40_000, 50_000)).toMatch(/of those watched from new 2 failed, and 3 are needed\.$/);
+    expect(wordsOf(40_000, 50_000, 70_000)).toBe('fitted');
+    expect(wordsOf(1, 2, 40_000, 300_000)).toMatch(/^How long it lasts: It fails by chance/);
   });
 
   it('says which parts it could not count', () => {
