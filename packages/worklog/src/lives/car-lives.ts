@@ -1,5 +1,6 @@
 import type { Counters } from '@halfshaft/lifing';
 import type { CardId } from '../model';
+import { pointFinder } from '../point-of-place';
 import type { LoggedEvent } from './logged-event';
 import { type LifeQuestion, partOfId } from './part-of';
 import { type LifeRecord, partRecordsOf } from './part-records';
@@ -40,8 +41,9 @@ export function carLivesOf(log: CarLog, questions: readonly LifeQuestion[]): Car
     ranBefore: {},
     carried: questions.flatMap((question) => carriedOf(log, question)),
     events: log.events.map((logged) => {
-      const { counted, halts, finished } = wayDriven(logged);
-      const own = questions.flatMap(({ cardId }) => partRecordsOf(logged, partOfId(cardId)));
+      const pointOf = pointFinder(logged.itinerary);
+      const { counted, halts, finished } = wayDriven(logged, pointOf);
+      const own = questions.flatMap(({ cardId }) => partRecordsOf(logged, partOfId(cardId), pointOf));
       return { eventId: logged.eventId, finished, counted, records: [...own, ...halts.map(haltOf)] };
     }),
   };

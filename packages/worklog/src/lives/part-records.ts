@@ -1,7 +1,7 @@
 import type { CarFact, RecordedFact } from '../car-fact';
 import { drivenFrom } from '../facts-in-order';
 import type { EntryId, FindingGrade, TaskId } from '../model';
-import { pointFinder } from '../point-of-place';
+import { type PointOf, pointFinder } from '../point-of-place';
 import { taskRefOf } from '../task-ref-of';
 import type { DoneCard, LoggedEvent } from './logged-event';
 import { partIdOf, type WatchedPart } from './part-of';
@@ -38,11 +38,15 @@ interface Placed {
  * What one event's log says of one part of the car: at one point first the work that was closed there, then the facts in
  * the order of the log, since a new part goes on after the look that asked for it. Rules M1 to M8 of reliability's rules.md.
  *
+ * @param pointOf of its itinerary, where several parts are asked about
  * @example
  * partRecordsOf(logged, { cardId: 'belt', lookId: null }) // [{ kind: 'closed', point: 6, cardId: 'belt', findings: [] }]
  */
-export function partRecordsOf(logged: LoggedEvent, part: WatchedPart): LifeRecord[] {
-  const pointOf = pointFinder(logged.itinerary);
+export function partRecordsOf(
+  logged: LoggedEvent,
+  part: WatchedPart,
+  pointOf: PointOf = pointFinder(logged.itinerary),
+): LifeRecord[] {
   const closed = logged.done.flatMap((done) => {
     const point = pointOf({ kind: 'service', serviceId: done.serviceId });
     return done.cardId === part.cardId && point !== null ? [closedOf(done, point, part)] : [];

@@ -28,11 +28,11 @@ export type LifeCounter = (typeof LIFE_COUNTERS)[number];
  * @example
  * wayDriven(logged).counted.stageMetres.at(-1) // 97650
  */
-export function wayDriven(logged: LoggedEvent): WayDriven {
+export function wayDriven(logged: LoggedEvent, pointOf: PointOf = pointFinder(logged.itinerary)): WayDriven {
   const { itinerary, isOver } = logged;
   const said = new Map(logged.stages.map(({ stageId, driven }) => [stageId, driven]));
-  const spoken = spokenHalts(logged);
-  const furthest = furthestPoint(logged);
+  const spoken = spokenHalts(logged, pointOf);
+  const furthest = furthestPoint(logged, pointOf);
   const way: WayDriven = { counted: emptyCounts(), halts: [], finished: false };
   const pieces = segmentsBetween(itinerary, 0, itinerary.points.length - 1);
   let isOut = false;
@@ -86,8 +86,7 @@ type SpokenHalt = Halt & {
 };
 
 /** In the order driven; of several words that the car is out, the place of the first and the cause said last. */
-function spokenHalts({ facts, itinerary }: LoggedEvent): SpokenHalt[] {
-  const pointOf = pointFinder(itinerary);
+function spokenHalts({ facts, itinerary }: LoggedEvent, pointOf: PointOf): SpokenHalt[] {
   const placed = facts
     .flatMap((recorded) => placeHalt(recorded, pointOf, itinerary))
     .sort((one, other) => one.halt.point - other.halt.point || one.seq - other.seq);
@@ -117,8 +116,7 @@ function placeHalt(
 }
 
 /** The last point at which the log has the car. */
-function furthestPoint({ itinerary, stages, times, workedAt, facts }: LoggedEvent): number {
-  const pointOf = pointFinder(itinerary);
+function furthestPoint({ itinerary, stages, times, workedAt, facts }: LoggedEvent, pointOf: PointOf): number {
   const indexOf = new Map(itinerary.points.map((point, index) => [point.id, index]));
   const at = (index: number | null | undefined, beyond = 0) =>
     index === null || index === undefined ? 0 : Math.min(index + beyond, itinerary.points.length - 1);

@@ -87,10 +87,11 @@ function isOver({ itinerary, clockOffsetSeconds }: EventOfLives, now: number): b
 }
 
 function partsOf(car: CarRow, log: LogOfCar, cards: readonly FailingCard[]) {
+  const inCards = cards.map(({ card }) => card);
+  const renews = newPartCardIds(inCards, car.drive, car.surface);
   const asked = failedPartsOf(log.events).flatMap((part) => {
     const known = cards.find(({ card }) => card.id === part.cardId);
     if (!known) return [];
-    const renews = newPartCardIds([known.card], car.drive, car.surface);
     return [{ part, known, question: lifeQuestionOf(known.card, part, renews) }];
   });
   const lives: CarHistory & ReturnType<typeof carLivesOf> = carLivesOf(
