@@ -35,7 +35,10 @@ const NARROWEST = 280;
 const TICK_EVERY = 64;
 const MARK = 5;
 
-/** A curve over a distance, drawn by shapes and lines alone: black and white paper shows all of it. */
+/**
+ * A curve over a distance, told by shapes and lines alone: black and white paper shows all of it. Drawn here, since chart
+ * libraries write a style element into their drawing, which the content policy of the pages does not let through.
+ */
 export function CurveChart(props: CurveChartProps) {
   const { says, along, write, end, top, levels, line, band = [], marks = [], uprights = [] } = props;
   const [place, measured] = useElementWidth<HTMLDivElement>();
