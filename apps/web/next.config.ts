@@ -13,6 +13,7 @@ const config: NextConfig = {
     '@halfshaft/contract',
     '@halfshaft/itinerary',
     '@halfshaft/lifing',
+    '@halfshaft/reliability',
     '@halfshaft/worklog',
   ],
   // Types are a step of their own in `npm test`; a start need not repeat it.

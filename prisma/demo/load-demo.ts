@@ -2,6 +2,7 @@ import type { DemoAccess, DemoCaller, DemoEdition, DemoHouse } from './access';
 import { DEMO_ORGANISER, DEMO_TEAMS, type DemoCar, type DemoTeam } from './cast';
 import { DEMO_EVENT_NAME, DEMO_ITINERARY, DEMO_TIME_ZONE } from './itinerary';
 import { playDemo } from './play-demo';
+import { playSeason } from './play-season';
 
 const HELPER_DAYS = 30;
 const UNUSED_POSITION = 1;
@@ -12,6 +13,9 @@ export async function loadDemoHouse(access: DemoAccess): Promise<DemoHouse> {
   const { organiserId } = await access.callAs(organiserUser).organiser.create({ name: DEMO_ORGANISER.name });
   const teams: DemoHouse['teams'] = {};
   for (const team of DEMO_TEAMS) teams[team.key] = await loadTeam(access, team);
+  const [first] = DEMO_TEAMS;
+  const home = first && teams[first.key];
+  if (home) await playSeason(access, home);
   return { organiser: { organiserId, userId: organiserUser }, teams };
 }
 

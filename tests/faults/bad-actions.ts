@@ -31,6 +31,7 @@ const TYRE = {
   ...{ kind: 'tyre', tyreId: 't1', mark: '12', compound: 'soft', place: 'FL' },
   ...{ treadTenths: null, coldMillibar: null, hotMillibar: null },
 };
+const OUT = { kind: 'out', forDay: false, cause: 'mechanical', cardId: null, words: '' };
 const fittedTo = (cardId: string) => ({ kind: 'fitted', cardId, position: null, words: '' });
 const factOf = (entryId: string, fact: object) => ({
   kind: 'recordFact',
@@ -177,6 +178,24 @@ export const BAD_ACTIONS: BadAction[] = [
     make: ({ team, other }) => factOf(team.entryId, fittedTo(cardOf(other))),
     code: 'unknownTask',
     says: NOT_LISTED,
+  },
+  {
+    name: 'a part of another team that broke in an incident',
+    make: ({ team, other }) => factOf(team.entryId, { ...LANDING, brokenCardId: cardOf(other) }),
+    code: 'unknownTask',
+    says: NOT_LISTED,
+  },
+  {
+    name: 'a car that is out because of a part of another team',
+    make: ({ team, other }) => factOf(team.entryId, { ...OUT, cardId: cardOf(other) }),
+    code: 'unknownTask',
+    says: NOT_LISTED,
+  },
+  {
+    name: 'a car that is out for a cause nobody knows',
+    make: ({ team }) => factOf(team.entryId, { ...OUT, cause: 'bad luck' }),
+    code: 'malformed',
+    says: ['Choose why the car is out'],
   },
   {
     name: 'preparation at home with one card of another team among its own',

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { type ActionBody, type ActionKind, type TaskRef, taskIdOf } from '@halfshaft/worklog';
+import { type ActionBody, type ActionKind, type CarFact, type TaskRef, taskIdOf } from '@halfshaft/worklog';
 import { makeAction, taskRef } from '../support/event';
 import { photoOf } from '../support/photo';
 import { type Variant, variant } from './fixture';
@@ -70,6 +70,9 @@ export function pushFixtures(): Variant[] {
     pushFixture('takeTask of a snag', takeSnag),
     pushFixture('closeTask of a snag', closeSnag),
     pushFixture('recordFact of a new part', recordFitted),
+    pushFixture('recordFact of an altered part', recordModified),
+    pushFixture('recordFact of a part that broke in an incident', recordBroken),
+    pushFixture('recordFact of a car that is out', recordOut),
     pushFixture('recordFact of a lasting repair', recordMadeGood),
     pushFixture('recordFact of preparation at home', recordPrepared),
     pushFixture('recordFact of a photo', (world) => photoOf(snagTask(world)).body),
@@ -108,6 +111,16 @@ const recordFitted = ({ entryId, cardId }: World): ActionBody => ({
     fact: { kind: 'fitted', cardId, position: 'FL', words: '' },
   },
 });
+const onTheRoad = (entryId: string, fact: CarFact): ActionBody => ({
+  kind: 'recordFact',
+  args: { factId: randomUUID(), entryId, at: { kind: 'road', afterStageId: 'SS1' }, fact },
+});
+const recordModified = ({ entryId, cardId }: World): ActionBody =>
+  onTheRoad(entryId, { kind: 'modified', cardId, position: null, words: 'Routed away from the exhaust' });
+const recordBroken = ({ entryId, cardId: brokenCardId }: World): ActionBody =>
+  onTheRoad(entryId, { kind: 'incident', code: 'hardLanding', place: null, words: '', brokenCardId });
+const recordOut = ({ entryId, cardId }: World): ActionBody =>
+  onTheRoad(entryId, { kind: 'out', forDay: true, cause: 'mechanical', cardId, words: '' });
 const recordPrepared = ({ entryId, cardId }: World): ActionBody => ({
   kind: 'recordFact',
   args: {

@@ -66,6 +66,8 @@ export const FIXTURES: Variant[] = [
     special: 'replacing',
   }),
 
+  variant('reliability.ofTeam', 'manager', ({ teamId }) => ({ teamId })),
+
   variant('event.list', 'member', ({ teamId }) => ({ teamId })),
   variant('event.get', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
   variant('event.create', 'manager', ({ teamId }) => ({ teamId, name: 'New event', itinerary: ITINERARY })),

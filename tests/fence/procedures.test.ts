@@ -33,6 +33,7 @@ const OTHERS_ID: Record<string, (world: World) => string> = {
   carId: (world) => world.carId,
   cardId: (world) => world.cardId,
   cardIds: (world) => world.cardId,
+  brokenCardId: (world) => world.cardId,
   eventId: (world) => world.eventId,
   entryId: (world) => world.entryId,
   inviteId: (world) => world.inviteId,

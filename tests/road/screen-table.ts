@@ -57,6 +57,11 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
   const emptyEvent = { team: ids.emptyTeam, event: ids.emptyEvent };
   return {
     '/': [full('', /Plan a service now/, 'nobody')],
+    '/reliability/': [
+      full(at({ team: ids.team }), /seen .* in/i),
+      empty(at({ team: ids.emptyTeam }), /Nothing has failed yet/),
+      gone(),
+    ],
     '/try/': [full('', /Paste the itinerary/, 'nobody')],
     '/sign-in/': [full('', /Sign in/, 'nobody')],
     '/sign-up/': [full('', /account/i, 'nobody')],

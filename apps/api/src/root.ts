@@ -7,6 +7,7 @@ import { eventRouter } from './features/event/router';
 import { inviteRouter } from './features/invite/router';
 import { organiserRouter } from './features/organiser/router';
 import { peopleRouter } from './features/people/router';
+import { reliabilityRouter } from './features/reliability/router';
 import { shareRouter } from './features/share/router';
 import { startListRouter } from './features/start-list/router';
 import { teamRouter } from './features/team/router';
@@ -27,6 +28,7 @@ export const appRouter = router({
   startList: startListRouter,
   share: shareRouter,
   bringIn: bringInRouter,
+  reliability: reliabilityRouter,
 });
 
 /** Clients import this type and nothing else. */

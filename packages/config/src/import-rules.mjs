@@ -68,6 +68,7 @@ const WEB_BASE = {
     '@tanstack/react-query-persist-client',
     '@noble/hashes',
     'idb',
+    'd3-array',
     'react-hook-form',
     '@hookform/**',
     'qrcode',

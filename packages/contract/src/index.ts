@@ -12,6 +12,7 @@ export * from './outcome';
 export * from './people';
 export * from './photo';
 export * from './plain';
+export * from './reliability';
 export * from './share';
 export * from './start-list';
 export * from './team';

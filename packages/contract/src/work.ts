@@ -2,9 +2,11 @@ import { INCIDENT_CODES } from '@halfshaft/lifing';
 import {
   type CarFact,
   type FactPlace,
+  FITTED_REASONS,
   GATE_CHANGES,
   GATE_CHECKS,
   type LogEntry,
+  OUT_CAUSES,
   SETTING_ASKERS,
   TYRE_PLACES,
   taskRefOf,
@@ -128,8 +130,25 @@ export const carFact = z.discriminatedUnion('kind', [
     code: z.enum(INCIDENT_CODES, 'Choose what happened.'),
     place: shortText('The place', 40).nullable(),
     words,
+    brokenCardId: cardId.optional(),
   }),
-  z.object({ kind: z.literal('fitted'), cardId, position: factPosition, words }),
+  z.object({
+    kind: z.literal('fitted'),
+    cardId,
+    position: factPosition,
+    words,
+    because: z.enum(FITTED_REASONS, 'Choose why it was changed.').optional(),
+    otherKind: z.literal(true).optional(),
+  }),
+  z.object({ kind: z.literal('modified'), cardId, position: factPosition, words }),
+  z.object({
+    kind: z.literal('out'),
+    forDay: z.boolean(),
+    cause: z.enum(OUT_CAUSES, 'Choose why the car is out.').nullable(),
+    cardId: cardId.nullable(),
+    words,
+  }),
+  z.object({ kind: z.literal('restarted'), words }),
   // More cards than any car has, so that one entry of the log is never endless.
   z.object({ kind: z.literal('prepared'), cardIds: z.array(cardId).min(1).max(500) }),
   z.object({

@@ -1,6 +1,7 @@
 // Words shared by all
 
 // Decisions
+export { ADVISED_SHARE, adviseLimit, type LimitAdvice } from './decisions/advise-limit';
 export {
   ageReplacement,
   type ReplacementAdvice,

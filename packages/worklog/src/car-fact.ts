@@ -33,15 +33,54 @@ export type GateCheck = (typeof GATE_CHECKS)[number];
 export const GATE_CHANGES = ['refuelled', 'engineStarted', 'carDown'] as const;
 export type GateChange = (typeof GATE_CHANGES)[number];
 
+/** Why a new part went on. Worn out and broken are failures of the old one; the others say it was still good. */
+export const FITTED_REASONS = ['wornOut', 'broke', 'planned', 'damagedByAnother'] as const;
+export type FittedReason = (typeof FITTED_REASONS)[number];
+
+/** Why a car is out. Causes that compete: a car that went off the road can no longer lose its gearbox there. */
+export const OUT_CAUSES = ['mechanical', 'offRoad', 'overTime', 'other'] as const;
+export type OutCause = (typeof OUT_CAUSES)[number];
+
 /**
  * Something that is so about the car, and asks nothing of anyone: nobody can lose a race for it, so it is always kept.
  * A mistake is taken back by undo and recorded again.
  */
 export type CarFact =
   /** What the crew met on the road, or somebody saw on arrival. `place` such as FL, or null. */
-  | { kind: 'incident'; code: IncidentCode; place: string | null; words: string }
+  | {
+      kind: 'incident';
+      code: IncidentCode;
+      place: string | null;
+      words: string;
+      /** Of this job a part broke in it. Absent: none, or nobody said which. */
+      brokenCardId?: CardId | undefined;
+    }
   /** A part was fitted anew although its card was not done, such as one changed by the crew on the road. */
-  | { kind: 'fitted'; cardId: CardId; position: string | null; words: string }
+  | {
+      kind: 'fitted';
+      cardId: CardId;
+      position: string | null;
+      words: string;
+      /** Absent: nobody said why. */
+      because?: FittedReason | undefined;
+      /** The new one is of another kind, or mounted another way: its life is not that of those before. */
+      otherKind?: true | undefined;
+    }
+  /** The old part stays on, but altered or mounted another way: from here on it is another kind of part. */
+  | { kind: 'modified'; cardId: CardId; position: string | null; words: string }
+  /** The car drives no further. Said again while it is out, the later one puts the cause right. */
+  | {
+      kind: 'out';
+      /** It may start again on the next leg; else it is out for good. */
+      forDay: boolean;
+      /** Null: not stated. */
+      cause: OutCause | null;
+      /** The job whose part was the cause. Null: none, or not known. */
+      cardId: CardId | null;
+      words: string;
+    }
+  /** The car goes on after it was out. */
+  | { kind: 'restarted'; words: string }
   /** Done away from a service, such as at home before the start, without readings or findings: the cards count from here on. */
   | { kind: 'prepared'; cardIds: CardId[] }
   /** One person says what was so before work began. It is their word, never that the car is safe. */

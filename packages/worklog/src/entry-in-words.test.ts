@@ -171,6 +171,15 @@ describe('entryInWords', () => {
     const words = wordsOf(
       [FACT],
       record({ kind: 'fitted', cardId: 'wheel', position: null, words: 'by the crew' }),
+      record({
+        ...{ kind: 'fitted', cardId: 'wheel', position: 'FL', words: '' },
+        ...{ because: 'wornOut', otherKind: true },
+      }),
+      record({ kind: 'modified', cardId: 'wheel', position: null, words: 'routed higher' }),
+      record({ ...FACT.args.fact, brokenCardId: 'wheel' } as CarFact),
+      record({ kind: 'out', forDay: true, cause: 'mechanical', cardId: 'wheel', words: '' }),
+      record({ kind: 'out', forDay: false, cause: null, cardId: null, words: 'towed in' }),
+      record({ kind: 'restarted', words: '' }),
       record({ kind: 'madeGood', of: taskIdOf(NUTS), words: '' }),
       record({ kind: 'prepared', cardIds: ['wheel', 'nuts'] }),
       record({ kind: 'gateChecked', checks: ['onStands', 'engineOff', 'extinguisherOut', 'wheelsChocked'] }),
@@ -184,6 +193,12 @@ describe('entryInWords', () => {
     expect(words).toEqual([
       'Mia recorded hard landing (FL): bang over the crest; on the road after SS3',
       "Mia recorded new parts for 'Wheels off': by the crew; on the road after SS3",
+      "Mia recorded new parts of another kind for 'Wheels off' (FL), the old one was worn out; on the road after SS3",
+      "Mia recorded that the part of 'Wheels off' was altered: routed higher; on the road after SS3",
+      "Mia recorded hard landing (FL), in which a part of 'Wheels off' broke: bang over the crest; on the road after SS3",
+      "Mia recorded that the car is out for the day (mechanical, a part of 'Wheels off'); on the road after SS3",
+      'Mia recorded that the car is out (cause not stated): towed in; on the road after SS3',
+      'Mia recorded that the car starts again; on the road after SS3',
       "Mia recorded that 'Wheel nuts' (temporary repair at Service B) is made good; on the road after SS3",
       'Mia recorded 2 jobs done; on the road after SS3',
       "Mia recorded before work: on stands, the stands on boards; wheels that stay down chocked; engine off; fire extinguisher out and within reach. Not so: the car's own extinguisher system pinned; on the road after SS3",

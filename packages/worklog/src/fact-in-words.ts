@@ -2,9 +2,11 @@ import { incidentInWords } from '@halfshaft/lifing';
 import {
   type CarFact,
   type FactPlace,
+  type FittedReason,
   GATE_CHECKS,
   type GateChange,
   type GateCheck,
+  type OutCause,
   type SettingAsker,
   type TyrePlace,
 } from './car-fact';
@@ -38,6 +40,20 @@ const CHANGED: Record<GateChange, string> = {
   carDown: 'the car came down',
 };
 
+const FITTED_BECAUSE: Record<FittedReason, string> = {
+  wornOut: 'the old one was worn out',
+  broke: 'the old one broke',
+  planned: 'planned, the old one was still good',
+  damagedByAnother: 'the old one was damaged by something else',
+};
+
+const OUT_BECAUSE: Record<OutCause, string> = {
+  mechanical: 'mechanical',
+  offRoad: 'went off the road',
+  overTime: 'over the time allowed',
+  other: 'another cause',
+};
+
 const ASKED_BY: Record<SettingAsker, string> = {
   driver: 'the driver',
   coDriver: 'the co-driver',
@@ -53,9 +69,17 @@ const ASKED_BY: Record<SettingAsker, string> = {
 export function factInWords(fact: CarFact, names: Names): string {
   switch (fact.kind) {
     case 'incident':
-      return `${incidentInWords(fact.code)}${inBrackets(fact.place)}${because(fact.words)}`;
+      return incidentToTell(fact, names);
     case 'fitted':
-      return `new parts for '${names.card(fact.cardId)}'${inBrackets(fact.position)}${because(fact.words)}`;
+      return fittedToTell(fact, names);
+    case 'modified': {
+      const part = `'${names.card(fact.cardId)}'${inBrackets(fact.position)}`;
+      return `that the part of ${part} was altered${because(fact.words)}`;
+    }
+    case 'out':
+      return outToTell(fact, names);
+    case 'restarted':
+      return `that the car starts again${because(fact.words)}`;
     case 'prepared':
       return fact.cardIds.length === 1 ? '1 job done' : `${fact.cardIds.length} jobs done`;
     case 'gateChecked':
@@ -115,6 +139,36 @@ export function gateCheckInWords(check: GateCheck): string {
 /** "the car was refuelled" · "the car came down". */
 export function gateChangeInWords(change: GateChange): string {
   return CHANGED[change];
+}
+
+/** "the old one was worn out" · "planned, the old one was still good". */
+export function fittedReasonInWords(reason: FittedReason): string {
+  return FITTED_BECAUSE[reason];
+}
+
+/** "mechanical" · "went off the road". */
+export function outCauseInWords(cause: OutCause): string {
+  return OUT_BECAUSE[cause];
+}
+
+type FactOf<Kind extends CarFact['kind']> = Extract<CarFact, { kind: Kind }>;
+
+function incidentToTell({ code, place, words, brokenCardId }: FactOf<'incident'>, names: Names): string {
+  const broken = brokenCardId === undefined ? '' : `, in which a part of '${names.card(brokenCardId)}' broke`;
+  return `${incidentInWords(code)}${inBrackets(place)}${broken}${because(words)}`;
+}
+
+function fittedToTell(fact: FactOf<'fitted'>, names: Names): string {
+  const kind = fact.otherKind ? ' of another kind' : '';
+  const why = fact.because === undefined ? '' : `, ${FITTED_BECAUSE[fact.because]}`;
+  return `new parts${kind} for '${names.card(fact.cardId)}'${inBrackets(fact.position)}${why}${because(fact.words)}`;
+}
+
+function outToTell({ forDay, cause, cardId, words }: FactOf<'out'>, names: Names): string {
+  const how = `the car is out${forDay ? ' for the day' : ''}`;
+  const why = cause === null ? 'cause not stated' : OUT_BECAUSE[cause];
+  const part = cardId === null ? '' : `, a part of '${names.card(cardId)}'`;
+  return `that ${how} (${why}${part})${because(words)}`;
 }
 
 function gateInWords(checks: readonly GateCheck[]): string {

@@ -47,6 +47,13 @@ export { type DebriefOffer, debriefLines, offersOfLine } from './debrief/offers-
 export { repairsOf, type TemporaryRepair } from './repairs-of';
 export { triggerFactsOf } from './trigger-facts-of';
 
+// For what keeps failing
+export { type CarLives, type CarLog, carLivesOf, distanceOf } from './lives/car-lives';
+export { failedPartsOf } from './lives/failed-parts-of';
+export { type DoneCard, LIFE_FACT_KINDS, type LoggedEvent, loggedEventOf } from './lives/logged-event';
+export { type LifeQuestion, lifeQuestionOf, partIdOf, partOfId, type WatchedPart } from './lives/part-of';
+export { LIFE_COUNTERS, type LifeCounter } from './lives/way-driven';
+
 // Photos
 export { type Photo, photoIn, photosOf, photosOfCar } from './photos-of';
 
@@ -83,8 +90,10 @@ export {
   askerInWords,
   factInWords,
   factPlaceInWords,
+  fittedReasonInWords,
   gateChangeInWords,
   gateCheckInWords,
+  outCauseInWords,
   tyrePlaceInWords,
 } from './fact-in-words';
 export { flagInWords } from './flag-in-words';

@@ -1,12 +1,14 @@
 import type { StageId } from '@halfshaft/itinerary';
 import { CORNERS } from '@halfshaft/lifing';
-import type { CardId } from '@halfshaft/worklog';
+import { type CardId, type CarFact, FITTED_REASONS, fittedReasonInWords } from '@halfshaft/worklog';
 import { useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
+import { capitalise } from '@/lib/capitalise';
+import * as z from '@/lib/zod';
 import * as z from '@/lib/zod';
 import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';
@@ -20,9 +22,19 @@ const fitted = z.object({
   cardId: z.string(),
   position: z.string(),
   words: z.string(),
+  because: z.enum(FITTED_REASONS).nullable().default(null),
+  now: z.enum(['same', 'other', 'altered']).default('same'),
   /** A stage, or empty for here; null: not chosen yet. */
   stageId: z.string().nullable(),
 });
+
+/** A part of another kind, or an altered one, has a life of its own: it is not counted with those before. */
+const NOW = [
+  { value: 'same', label: 'A new one, the same kind' },
+  { value: 'other', label: 'A new one of another kind' },
+  { value: 'altered', label: 'The old one, altered or routed another way' },
+];
+const REASONS = FITTED_REASONS.map((value) => ({ value, label: capitalise(fittedReasonInWords(value)) }));
 
 interface FittedDialogProps extends BayDialogProps {
   /** Whose part it was, where that is known already. */
@@ -34,7 +46,14 @@ interface FittedDialogProps extends BayDialogProps {
 /** A part that was changed away from service. It is in the log, and calls for its look once it has been driven. */
 export function FittedDialog({ work, visit, by, onClose, cardId, stages }: FittedDialogProps) {
   const { entry, service } = visit;
-  const empty = { cardId: cardId ?? '', position: '', words: '', stageId: null };
+  const empty = {
+    cardId: cardId ?? '',
+    position: '',
+    words: '',
+    because: null,
+    now: 'same' as const,
+    stageId: null,
+  };
   const [draft, setDraft, clearDraft] = useDraft(`fitted.${entry.entryId}.${cardId ?? ''}`, fitted, empty);
   const [asked, setAsked] = useState(false);
   const cards = fittableCards(entry);
@@ -42,15 +61,8 @@ export function FittedDialog({ work, visit, by, onClose, cardId, stages }: Fitte
 
   function finish() {
     if (draft.cardId === '') return setAsked(true);
-    const { position, words } = draft;
     const at = factPlaceOf(stageId, service.id);
-    const fact = {
-      kind: 'fitted' as const,
-      cardId: draft.cardId,
-      position: position || null,
-      words: words.trim(),
-    };
-    work.act('recordFact', { factId: newId(), entryId: entry.entryId, at, fact }, by);
+    work.act('recordFact', { factId: newId(), entryId: entry.entryId, at, fact: factOf(draft) }, by);
     clearDraft();
     onClose();
   }
@@ -83,6 +95,21 @@ export function FittedDialog({ work, visit, by, onClose, cardId, stages }: Fitte
         chosen={[draft.position]}
         onChange={(event) => setDraft({ ...draft, position: event.target.value })}
       />
+      <ChoiceGroup
+        label="What is on now?"
+        choices={NOW}
+        chosen={[draft.now]}
+        onChange={({ target }) => setDraft({ ...draft, now: fitted.shape.now.parse(target.value) })}
+      />
+      {draft.now === 'altered' ? null : (
+        <ChoiceGroup
+          label="Why was it changed?"
+          optional
+          choices={REASONS}
+          chosen={draft.because === null ? [] : [draft.because]}
+          onChange={({ target }) => setDraft({ ...draft, because: fitted.shape.because.parse(target.value) })}
+        />
+      )}
       <WhenField
         stages={stages}
         serviceName={serviceNameOf(work.replica, service.id)}
@@ -98,4 +125,14 @@ export function FittedDialog({ work, visit, by, onClose, cardId, stages }: Fitte
       />
     </Dialog>
   );
+}
+
+function factOf({ cardId, position, words, because, now }: z.infer<typeof fitted>): CarFact {
+  const said = { cardId, position: position || null, words: words.trim() };
+  if (now === 'altered') return { kind: 'modified', ...said };
+  return {
+    ...{ kind: 'fitted', ...said },
+    ...(because === null ? {} : { because }),
+    ...(now === 'other' ? { otherKind: true } : {}),
+  };
 }

@@ -4,12 +4,14 @@ import { useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
+import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
 import * as z from '@/lib/zod';
 import { CarPlan } from '../car-plan/car-plan';
 import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
+import { fittableCards } from './fittable-cards';
 import { stagesBefore } from './stages-before';
 import { useDraft } from './use-draft';
 import { factPlaceOf, WhenField } from './when-field';
@@ -18,10 +20,12 @@ const happened = z.object({
   code: z.enum(INCIDENT_CODES).nullable(),
   place: carPlace.nullable(),
   words: z.string(),
+  /** Of a part that broke; empty: none. */
+  brokenCardId: z.string().default(''),
   /** A stage, or empty for here. */
   stageId: z.string().nullable(),
 });
-const EMPTY = { code: null, place: null, words: '', stageId: null };
+const EMPTY = { code: null, place: null, words: '', brokenCardId: '', stageId: null };
 const CHOICES = INCIDENT_CODES.map((code) => ({ value: code, label: capital(incidentInWords(code)) }));
 
 /** What the crew met on the road, in three taps: what, where on the car, done. It calls for the cards that look at it. */
@@ -41,6 +45,7 @@ export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
       code: draft.code,
       place: draft.place,
       words: draft.words.trim(),
+      ...(draft.brokenCardId === '' ? {} : { brokenCardId: draft.brokenCardId }),
     };
     const at = factPlaceOf(stageId, service.id);
     work.act('recordFact', { factId: newId(), entryId: entry.entryId, at, fact }, by);
@@ -78,6 +83,15 @@ export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
         serviceName={serviceNameOf(work.replica, service.id)}
         stageId={stageId}
         onChoose={(chosen) => setDraft({ ...draft, stageId: chosen })}
+      />
+      <SelectField
+        label="Did a part break in it?"
+        options={[
+          { value: '', label: 'No, or not known' },
+          ...fittableCards(entry).map(({ id, name }) => ({ value: id, label: `Yes: ${name}` })),
+        ]}
+        value={draft.brokenCardId}
+        onChange={(event) => setDraft({ ...draft, brokenCardId: event.target.value })}
       />
       <TextField
         label="In a few words"

@@ -14,7 +14,7 @@ import { CardList } from '../cards/card-list';
 import { CardsAsTable } from '../cards/cards-as-table';
 import { EditCardPage } from '../cards/edit-card-page';
 import { ImportCardsPage } from '../cards/import-cards-page';
-import { cardAddress, carsAddress } from '../events/addresses';
+import { cardAddress, carsAddress, reliabilityAddress } from '../events/addresses';
 import { TeamPage } from '../events/team-page';
 import { BadAddress, LoadTrouble } from '../events/trouble';
 import { useQueryId } from '../events/use-query-id';
@@ -70,6 +70,7 @@ function CarWithCards({ teamId, car }: { teamId: string; car: CarRow }) {
         actions={
           mayManage ? (
             <>
+              <LinkButton href={reliabilityAddress(teamId, car.carId)}>What keeps failing</LinkButton>
               <Button onClick={() => setEditing(true)}>Change the car</Button>
               <LinkButton look="main" href={cardAddress(teamId, car.carId, 'new')}>
                 Add a card

@@ -6,6 +6,9 @@ function address(page: string, ids: Record<string, string>): string {
 
 export const carsAddress = (team: string) => address('cars', { team });
 export const carAddress = (team: string, car: string) => address('car', { team, car });
+/** What keeps failing; without a car, on the one that failed most. */
+export const reliabilityAddress = (team: string, car?: string) =>
+  address('reliability', car === undefined ? { team } : { team, car });
 /** `card` is its id, `new`, or `table` for many at once. */
 export const cardAddress = (team: string, car: string, card: string) => address('car', { team, car, card });
 

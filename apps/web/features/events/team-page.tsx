@@ -5,7 +5,14 @@ import type { ReactNode } from 'react';
 import { Stack } from '@/components/stack';
 import { api } from '@/lib/api';
 import { PageFrame } from '../frame/page-frame';
-import { carsAddress, HOME_ADDRESS, newEventAddress, peopleAddress, teamAddress } from './addresses';
+import {
+  carsAddress,
+  HOME_ADDRESS,
+  newEventAddress,
+  peopleAddress,
+  reliabilityAddress,
+  teamAddress,
+} from './addresses';
 import { BadAddress, NotYours } from './trouble';
 import { useQueryId } from './use-query-id';
 import { useTeam } from './use-team';
@@ -32,6 +39,7 @@ function TeamFrame({ teamId, children }: { teamId: string; children: ReactNode }
     { href: carsAddress(teamId), label: 'Cars' },
     ...(team?.mayManage ? [{ href: newEventAddress(teamId), label: 'New event' }] : []),
     { href: peopleAddress(teamId), label: 'People' },
+    ...(team?.mayManage ? [{ href: reliabilityAddress(teamId), label: 'Failures' }] : []),
   ];
   return (
     <PageFrame homeHref={HOME_ADDRESS} where={team?.name} links={links}>

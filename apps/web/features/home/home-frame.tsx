@@ -3,7 +3,13 @@
 import type { ReactNode } from 'react';
 import { Stack } from '@/components/stack';
 import { useSession } from '@/lib/session';
-import { carsAddress, HOME_ADDRESS, newEventAddress, peopleAddress } from '../events/addresses';
+import {
+  carsAddress,
+  HOME_ADDRESS,
+  newEventAddress,
+  peopleAddress,
+  reliabilityAddress,
+} from '../events/addresses';
 import { PageFrame } from '../frame/page-frame';
 import { WaitingHere } from '../work/waiting-here';
 import type { MyTeam } from './choose-team';
@@ -31,5 +37,6 @@ function linksOf(team: MyTeam) {
     { href: carsAddress(team.teamId), label: 'Cars' },
     ...(mayManageTeam(team) ? [{ href: newEventAddress(team.teamId), label: 'New event' }] : []),
     { href: peopleAddress(team.teamId), label: 'People' },
+    ...(mayManageTeam(team) ? [{ href: reliabilityAddress(team.teamId), label: 'Failures' }] : []),
   ];
 }

@@ -13,6 +13,7 @@ import { stagesBefore } from '../bay/stages-before';
 import { useRecordFor } from '../bay/use-record-for';
 import { WhoSheet } from '../bay/who-sheet';
 import { roadAddress } from '../events/addresses';
+import { OutSheet } from '../out/out-sheet';
 import { SnagList } from '../service/snag-list';
 import { snagsOfCar } from '../service/snags-of-car';
 import type { Visit } from '../service/visit';
@@ -47,6 +48,7 @@ export function RoadScreen({ work, visit }: { work: LoadedWork; visit: Visit }) 
         <SnagList snags={snagsOfCar(state, entry.entryId, service.id)} work={work} />
       </Sheet>
       <StageSheet work={work} visit={visit} by={by} onOpen={setDialog} />
+      <OutSheet work={work} visit={visit} by={by} />
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <BayDock work={work} />
       {dialog === null ? null : (

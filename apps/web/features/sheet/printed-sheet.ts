@@ -1,6 +1,6 @@
 import type { PersonId } from '@halfshaft/worklog';
 import { useEffect } from 'react';
-import { z } from '@/lib/zod';
+import * as z from '@/lib/zod';
 import { useDraft } from '../bay/use-draft';
 import type { Visit } from '../service/visit';
 import { rowsByFirst, type SheetOfService, type SheetRow } from './sheet-rows';

@@ -6,8 +6,8 @@ import { openSchemaEngine } from './schema-engine';
 /**
  * How the migrated database at `ownerUrl` differs from what `prisma/models` means, one line for each column, key or index
  * that only one of them has; empty when they agree. The models are turned into tables in a scratch database of the same
- * server (the owner must be allowed to make one) and the two catalogues are compared. Checks, policies and grants are not
- * part of the models and not compared.
+ * server (the owner must be allowed to make one) and the two catalogues are compared. Checks, policies, grants and indexes
+ * on some rows only are not part of the models and not compared.
  */
 export async function findDrift(ownerUrl: string): Promise<string[]> {
   const name = `halfshaft_models_${randomBytes(4).toString('hex')}`;
@@ -57,7 +57,7 @@ const CATALOGUE = `
     AND k.conrelid IS DISTINCT FROM to_regclass('_prisma_migrations')
   UNION ALL
   SELECT format('index %s', i.indexdef) FROM pg_indexes i
-  WHERE i.schemaname = 'public' AND i.tablename <> '_prisma_migrations'`;
+  WHERE i.schemaname = 'public' AND i.tablename <> '_prisma_migrations' AND i.indexdef NOT LIKE '% WHERE %'`;
 
 async function describe(url: string): Promise<string[]> {
   const rows = await runSql(url, CATALOGUE);

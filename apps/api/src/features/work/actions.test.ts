@@ -136,6 +136,18 @@ describe('a fact of the car', () => {
     expect(idsIn(actions)).toMatchObject({ cards: [OTHER, CARD], facts: [SNAG, SNAG] });
   });
 
+  it('names the card whose part broke, was altered, or put the car out', () => {
+    const out = { kind: 'out', forDay: false, cause: 'mechanical', words: '' };
+    const facts = [
+      { ...incident, brokenCardId: CARD },
+      { kind: 'modified', cardId: CARD, position: null, words: '' },
+      { ...out, cardId: CARD },
+    ];
+    for (const fact of facts) expect(idsIn([recordFact(fact)]).cards).toEqual([CARD]);
+    for (const fact of [incident, { ...out, cardId: null }])
+      expect(idsIn([recordFact(fact)]).cards).toEqual([]);
+  });
+
   it('passes when it is of a car, a card and a job of this team and event', () => {
     expect(codeOf(recordFact(incident))).toBeNull();
     expect(codeOf(recordFact(incident, { at: { kind: 'service', serviceId: 'Z' } }))).toBeNull();

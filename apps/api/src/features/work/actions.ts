@@ -67,7 +67,8 @@ export function idsIn(actions: readonly Action[]): MentionedIds {
 /** The cards a fact speaks of. */
 function cardsOf(fact: CarFact): readonly string[] {
   if (fact.kind === 'prepared') return fact.cardIds;
-  return fact.kind === 'fitted' ? [fact.cardId] : [];
+  if (fact.kind === 'incident') return fact.brokenCardId === undefined ? [] : [fact.brokenCardId];
+  return 'cardId' in fact && fact.cardId !== null ? [fact.cardId] : [];
 }
 
 /** Work that is done, or done again, may open other cards of the car again; asking for a job never does. */
