@@ -141,6 +141,12 @@ export const FIXTURES: Variant[] = [
   })),
   variant('startList.open', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
   variant('startList.take', 'manager', listedEntryOf),
+  variant('retirement.get', 'organiser', ({ organiser: { organiserId, publishedEventId } }) => ({
+    organiserId,
+    publishedEventId,
+  })),
+  variant('retirement.save', 'organiser', listToReplace),
+  variant('retirement.figures', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
   variant('organiser.publish', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
     organiserId,
     publishedEventId: draftId,
@@ -187,6 +193,13 @@ async function listedEntryOf({ owner, teamId, carId, organiser }: World) {
   const place = { carNumber: '7', startPosition: 7, people: 2 };
   const { entryId } = await owner.caller.event.enter({ teamId, eventId, carId, ...place });
   return { teamId, entryId };
+}
+
+/** Another list in place of the one the world has. */
+async function listToReplace({ organiser: { caller, organiserId, publishedEventId } }: World) {
+  const { saved } = await caller.retirement.get({ organiserId, publishedEventId });
+  const source = 'Car,What happened\n7,finished';
+  return { organiserId, publishedEventId, source, replaces: saved?.savedAt ?? null };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {

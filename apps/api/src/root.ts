@@ -5,6 +5,7 @@ import { eventRouter } from './features/event/router';
 import { inviteRouter } from './features/invite/router';
 import { organiserRouter } from './features/organiser/router';
 import { peopleRouter } from './features/people/router';
+import { retirementRouter } from './features/retirement/router';
 import { startListRouter } from './features/start-list/router';
 import { teamRouter } from './features/team/router';
 import { workRouter } from './features/work/router';
@@ -21,6 +22,7 @@ export const appRouter = router({
   organiser: organiserRouter,
   bulletin: bulletinRouter,
   startList: startListRouter,
+  retirement: retirementRouter,
 });
 
 /** Clients import this type and nothing else. */

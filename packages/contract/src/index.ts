@@ -10,6 +10,7 @@ export * from './organiser';
 export * from './outcome';
 export * from './people';
 export * from './photo';
+export * from './retirement';
 export * from './start-list';
 export * from './team';
 export * from './words';

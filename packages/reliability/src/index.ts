@@ -34,7 +34,8 @@ export type { Ending, Exposure, Origin, PartFailure, Spot } from './exposure/exp
 export { exposuresOf } from './exposure/exposures-of';
 export { type LifeData, observationsOf } from './exposure/observations-of';
 // A field of starters, from what an organiser writes down
-export { distanceDriven, type FieldStretch } from './field/field-stretch';
+export { type FieldFigures, fieldFigures } from './field/field-figures';
+export type { FieldStretch } from './field/field-stretch';
 export { type EventCount, type GrowthOverEvents, growthOverEvents } from './field/growth-over-events';
 export { type StopRate, type StopRates, stopRates } from './field/stop-rates';
 export { type StopsAlong, type StopsAtMark, stopsAlong } from './field/stops-along';
