@@ -29,6 +29,9 @@ export type RetirementFigures = z.infer<typeof retirementFigures>;
 
 export const getRetirementsInput = z.object({ organiserId, publishedEventId });
 export const getRetirementsOutput = z.object({
+  name: z.string(),
+  startsOn: z.string(),
+  timeZone: z.string(),
   /** The newest version that was issued. */
   itinerary: z.custom<Itinerary>(),
   /** Null while there is no list. */
@@ -53,7 +56,7 @@ export const saveRetirementsInput = z.object({
 });
 /** With any problem nothing was saved. */
 export const saveRetirementsOutput = z.discriminatedUnion('ok', [
-  z.object({ ok: z.literal(true), cars: z.number() }),
+  z.object({ ok: z.literal(true), cars: z.number(), savedAt: z.number() }),
   z.object({ ok: z.literal(false), problems: z.array(z.custom<ItineraryProblem>()) }),
 ]);
 

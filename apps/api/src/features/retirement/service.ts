@@ -21,8 +21,9 @@ const CAUSES = Object.keys(CAUSE_WORDS).filter((cause) => cause !== 'withdrawn')
 /** The list of one event as it was pasted, and what it tells. */
 export async function getRetirements(tx: OrganiserTx, userId: string, publishedEventId: string) {
   const event = await requireHeld(tx, publishedEventId);
-  const { itinerary, list } = event;
-  if (list === null) return { itinerary, saved: null };
+  const { name, startsOn, itinerary, list } = event;
+  const head = { name, startsOn, timeZone: itinerary.timeZone, itinerary };
+  if (list === null) return { ...head, saved: null };
   const savedByYou = list.savedBy === (await findOwnMembership(tx, userId));
   const { source, savedAt, records } = list;
   const saved = {
@@ -33,7 +34,7 @@ export async function getRetirements(tx: OrganiserTx, userId: string, publishedE
     field: fieldOf(event, records),
     ...figuresOf([event]),
   };
-  return { itinerary, saved };
+  return { ...head, saved };
 }
 
 /** The list in place of the one before. With problems nothing is saved. */
@@ -48,16 +49,16 @@ export async function saveRetirements(
   if (problems.length > 0) return { ok: false as const, problems };
   const cars = new Set(records.map(({ carNumber }) => carNumber)).size;
   // The same list again is the same save, whoever sends it.
-  if (list?.source === source) return { ok: true as const, cars };
+  if (list?.source === source) return { ok: true as const, cars, savedAt: list.savedAt };
   if ((list?.savedAt ?? null) !== replaces) {
     throw new AppError(
       'conflict',
-      'Someone saved another list for this event since you opened it. Copy yours, reload the page, and put the two together.',
+      'Someone saved another list for this event since you opened it. Reload the page: what you typed is kept, and the saved list stands below it. Then save again.',
     );
   }
   const savedBy = await findOwnMembership(tx, userId);
   await writeRetirementList(tx, publishedEventId, { source, records, savedBy, savedAt: now });
-  return { ok: true as const, cars };
+  return { ok: true as const, cars, savedAt: now };
 }
 
 /** What the events together tell, those with a list. */
