@@ -19,6 +19,7 @@ export function BeginFromStartList({ own, onBegin }: BeginFromStartListProps) {
     className: '',
     outcome: 'finished' as const,
     stop: null,
+    reached: null,
     backFromSection: null,
   }));
   const text = retirementListCells(records)

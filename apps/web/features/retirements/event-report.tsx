@@ -21,6 +21,12 @@ export function EventReport({ saved: { field, figures, parts, records } }: { sav
           their rows and save again.
         </Notice>
       ) : null}
+      {field.cars.notKnown > 0 ? (
+        <Notice>
+          The end of {field.cars.notKnown === 1 ? '1 car' : `${field.cars.notKnown} cars`} is not known yet.
+          Their km count only up to where the list says they were seen last, so the figures may change much.
+        </Notice>
+      ) : null}
       <Sheet title="What became of the cars">
         {carsInWords(field.cars).map((sentence) => (
           <p key={sentence}>{sentence}</p>

@@ -16,7 +16,10 @@ const HELP: Help[] = [
   { heading: 'Car', words: 'the number on the doors' },
   { heading: 'Class', words: 'may be left away' },
   { heading: 'What happened', words: `${choices(OUTCOME_WORDS)}; empty while nobody knows` },
-  { heading: 'Where', words: 'in SS5 · after SS5 · after TC6' },
+  {
+    heading: 'Where',
+    words: 'in SS5 · after SS5 · after TC6: where it stopped, or where a car still running was seen last',
+  },
   { heading: 'Cause', words: choices(CAUSE_WORDS) },
   { heading: 'Part', words: 'what broke, in a word or two' },
   { heading: 'Who says so', words: `${choices(SOURCE_WORDS)}; empty means unsure` },

@@ -47,7 +47,8 @@ function wrongBeside(
     const message = `Car ${carNumber} came back by row ${before.row}, so it did start. Say what happened then.`;
     return { column: 'outcome', code: 'started-before', message };
   }
-  const stopped = record.stop && stageMetresAtStop(itinerary, record.stop.place);
+  const place = record.stop?.place ?? record.reached;
+  const stopped = place && stageMetresAtStop(itinerary, place);
   const restarted = stageMetresBeforeSection(itinerary, back);
   if (stopped === null || restarted === null || stopped >= restarted) return null;
   const message = `Car ${carNumber} came back from Section ${back} by row ${before.row}, which is further on. Mend one of the two.`;

@@ -20,7 +20,7 @@ export interface CarCounts {
  * What became of the cars in the end, each by its last row.
  *
  * @example
- * countCars([{ carNumber: '7', className: '', outcome: 'finished', stop: null, backFromSection: null }]).starters // 1
+ * countCars([{ carNumber: '7', className: '', outcome: 'finished', stop: null, reached: null, backFromSection: null }]).starters // 1
  */
 export function countCars(records: readonly CarRecord[]): CarCounts {
   const cars = [...groupByCar(records, (record) => record.carNumber).values()];

@@ -27,6 +27,7 @@ describe('drivenStretches', () => {
     ['before the first stage: nothing', '7,out,after TC1,mechanical', [[0, 0]]],
     ['did not start: no stretch', '7,did not start', []],
     ['not known: no stretch', '7,', []],
+    ['still running when seen last: up to there', '7,running,after SS2', [[0, 17_650]]],
     [
       'came back and finished',
       '7,out for the day,in SS1,time,,,3\n7,finished',

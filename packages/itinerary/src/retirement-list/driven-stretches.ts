@@ -10,7 +10,7 @@ export interface DrivenStretch {
   /** 0 for the start of the event, more where a car came back. */
   fromMetres: number;
   toMetres: number;
-  /** Null for a car that finished. */
+  /** Null for a car that finished, or was still running when it was seen last. */
   stop: CarStop | null;
 }
 
@@ -26,7 +26,8 @@ export interface DrivenStretches {
  * - A finisher drove every stage of the itinerary; what was cancelled is not in it.
  * - A car that stopped drove up to there (`stageMetresAtStop`).
  * - A car that came back begins a new stretch where its section begins; what it missed in between counts for nothing.
- * - A car that did not start, or of which nobody has said what happened last, has no stretch for it.
+ * - A car that was still running when it was seen last drove up to there.
+ * - A car that did not start, or of which nobody knows anything, has no stretch for it.
  */
 export function drivenStretches(records: readonly CarRecord[], itinerary: Itinerary): DrivenStretches {
   const stretches: DrivenStretch[] = [];
@@ -42,11 +43,12 @@ export function drivenStretches(records: readonly CarRecord[], itinerary: Itiner
 function stretchesOfCar(own: readonly CarRecord[], itinerary: Itinerary): DrivenStretch[] | null {
   const stretches: DrivenStretch[] = [];
   let fromMetres: number | null = 0;
-  for (const { carNumber, className, outcome, stop, backFromSection } of own) {
-    const toMetres = stop ? stageMetresAtStop(itinerary, stop.place) : stageMetresOf(itinerary);
+  for (const { carNumber, className, outcome, stop, reached, backFromSection } of own) {
+    const place = stop?.place ?? reached;
+    const toMetres = place ? stageMetresAtStop(itinerary, place) : stageMetresOf(itinerary);
     // A bulletin may have moved a section since the list was saved, so that the way would go backwards.
     if (fromMetres === null || toMetres === null || toMetres < fromMetres) return null;
-    if (stop || outcome === 'finished') stretches.push({ carNumber, className, fromMetres, toMetres, stop });
+    if (place || outcome === 'finished') stretches.push({ carNumber, className, fromMetres, toMetres, stop });
     if (backFromSection !== null) fromMetres = stageMetresBeforeSection(itinerary, backFromSection);
   }
   return stretches;

@@ -18,7 +18,12 @@ export function carRecords(itinerary: Itinerary): fc.Arbitrary<CarRecord[]> {
 function recordsOfCar(carNumber: string, itinerary: Itinerary): fc.Arbitrary<CarRecord[]> {
   const sections = [...new Set(itinerary.points.map(({ section }) => section))];
   const [first = 1, ...later] = sections;
-  const car = { carNumber, className: carNumber.endsWith('7') ? 'R' : '', backFromSection: null };
+  const car = {
+    carNumber,
+    className: carNumber.endsWith('7') ? 'R' : '',
+    reached: null,
+    backFromSection: null,
+  };
   const finished: CarRecord = { ...car, outcome: 'finished', stop: null };
   const outIn = (section: number) =>
     stopIn(itinerary, section).map((stop): CarRecord => ({ ...car, outcome: 'out', stop }));
@@ -34,6 +39,9 @@ function recordsOfCar(carNumber: string, itinerary: Itinerary): fc.Arbitrary<Car
     fc.constant<CarRecord[]>([finished]),
     fc.constant(alone('notStarted')),
     fc.constant(alone('notKnown')),
+    stopIn(itinerary, first).map(({ place }): CarRecord[] => [
+      { ...car, outcome: 'notKnown', stop: null, reached: place },
+    ]),
     fc
       .constantFrom(...sections)
       .chain(outIn)

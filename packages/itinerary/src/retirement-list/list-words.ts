@@ -9,7 +9,7 @@ export const OUTCOME_WORDS: Words<CarOutcome> = {
   out: ['out', 'retired', 'out for good', 'retirement'],
   outForDay: ['out for the day', 'out for day', 'out of the day', 'out of the leg'],
   notStarted: ['did not start', 'not started', 'non starter', 'no start'],
-  notKnown: ['not known', 'unknown', 'running', 'still running'],
+  notKnown: ['running', 'still running', 'not known', 'unknown'],
 };
 
 export const CAUSE_WORDS: Words<StatedCause> = {

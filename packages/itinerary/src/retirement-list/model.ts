@@ -1,6 +1,6 @@
 import type { ItineraryProblem } from '../model';
 
-/** How the event went for a car. `notKnown`: it started, and nobody has said yet. */
+/** How the event went for a car. `notKnown`: it started, and nobody has said how it ended. */
 export type CarOutcome = 'finished' | 'out' | 'outForDay' | 'notStarted' | 'notKnown';
 /** Why it stopped, as it was stated. `time`: over the time that the event allows. `withdrawn`: the team's own choice. */
 export type StatedCause = 'mechanical' | 'offRoad' | 'time' | 'withdrawn' | 'other';
@@ -30,6 +30,8 @@ export interface CarRecord {
   outcome: CarOutcome;
   /** Of a car that is out, or out for the day. */
   stop: CarStop | null;
+  /** Of a car of which nobody knows the end: where it was seen last and still running. */
+  reached: StopPlace | null;
   /** The section from which a car that was out for the day goes on; null when it did not come back. */
   backFromSection: number | null;
 }

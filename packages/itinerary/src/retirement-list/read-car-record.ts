@@ -3,7 +3,7 @@ import type { Itinerary } from '../model';
 import type { ListRow } from './list-reader';
 import { choiceOf, listChoices, OUTCOME_WORDS } from './list-words';
 import type { CarOutcome, CarRecord } from './model';
-import { readCarStop } from './read-car-stop';
+import { readCarStop, readPlace } from './read-car-stop';
 
 const CAR_NUMBER_CHARACTERS = 8;
 const CLASS_CHARACTERS = 20;
@@ -17,9 +17,12 @@ export function readCarRecord(row: ListRow, itinerary: Itinerary): CarRecord | n
   const outcome = outcomeIn(row);
   const hasStopped = outcome === 'out' || outcome === 'outForDay';
   const stop = hasStopped ? readCarStop(row, itinerary) : null;
+  const isSeen = outcome === 'notKnown' && row.text('stopped') !== '';
+  const reached = isSeen ? readPlace(row, itinerary) : null;
   const backFromSection = backFromIn(row, outcome, itinerary);
   if (!carNumber || className === null || outcome === null || backFromSection === undefined) return null;
-  return hasStopped && stop === null ? null : { carNumber, className, outcome, stop, backFromSection };
+  if ((hasStopped && stop === null) || (isSeen && reached === null)) return null;
+  return { carNumber, className, outcome, stop, reached, backFromSection };
 }
 
 function shortIn({ row, text, refuse }: ListRow, column: 'car' | 'className', most: number): string | null {

@@ -9,7 +9,7 @@ const PART_CHARACTERS = 40;
 
 /** Where and why the car of a row stopped; null when a cell of it cannot be read, which is told. */
 export function readCarStop(row: ListRow, itinerary: Itinerary): CarStop | null {
-  const place = placeIn(row, itinerary);
+  const place = readPlace(row, itinerary);
   const cause = causeIn(row);
   const source = sourceIn(row);
   const part = row.text('part');
@@ -22,7 +22,8 @@ export function readCarStop(row: ListRow, itinerary: Itinerary): CarStop | null 
   return place && cause && source ? { place, cause, part, source } : null;
 }
 
-function placeIn({ row, text, refuse }: ListRow, itinerary: Itinerary): StopPlace | null {
+/** The place a row names; null when it names none or it cannot be read, which is told. */
+export function readPlace({ row, text, refuse }: ListRow, itinerary: Itinerary): StopPlace | null {
   const cell = text('stopped');
   const place =
     cell === ''

@@ -20,10 +20,18 @@ describe('readRetirementList', () => {
       '3\tN\tout\tafter SS6\ttime',
       '4\t\tdid not start',
       '5',
+      '6\t\trunning\tafter TC4',
     );
     expect(problems).toEqual([]);
     expect(records).toEqual([
-      { carNumber: '1', className: 'R', outcome: 'finished', stop: null, backFromSection: null },
+      {
+        carNumber: '1',
+        className: 'R',
+        outcome: 'finished',
+        stop: null,
+        reached: null,
+        backFromSection: null,
+      },
       {
         carNumber: '2',
         className: '',
@@ -34,6 +42,7 @@ describe('readRetirementList', () => {
           part: 'gearbox',
           source: 'crew',
         },
+        reached: null,
         backFromSection: null,
       },
       {
@@ -46,6 +55,7 @@ describe('readRetirementList', () => {
           part: '',
           source: 'official',
         },
+        reached: null,
         backFromSection: 3,
       },
       {
@@ -53,10 +63,33 @@ describe('readRetirementList', () => {
         className: 'N',
         outcome: 'out',
         stop: { place: { relation: 'after', pointId: 'SS6' }, cause: 'time', part: '', source: 'unsure' },
+        reached: null,
         backFromSection: null,
       },
-      { carNumber: '4', className: '', outcome: 'notStarted', stop: null, backFromSection: null },
-      { carNumber: '5', className: '', outcome: 'notKnown', stop: null, backFromSection: null },
+      {
+        carNumber: '4',
+        className: '',
+        outcome: 'notStarted',
+        stop: null,
+        reached: null,
+        backFromSection: null,
+      },
+      {
+        carNumber: '5',
+        className: '',
+        outcome: 'notKnown',
+        stop: null,
+        reached: null,
+        backFromSection: null,
+      },
+      {
+        carNumber: '6',
+        className: '',
+        outcome: 'notKnown',
+        stop: null,
+        reached: { relation: 'after', pointId: 'TC4' },
+        backFromSection: null,
+      },
     ]);
   });
 
@@ -103,6 +136,7 @@ describe('readRetirementList', () => {
     ['7\t\tout\tSS5\toff road', ['2 4 place-malformed']],
     ['7\t\tout\tin TC5\toff road', ['2 4 place-malformed']],
     ['7\t\tout\tafter SS44\toff road', ['2 4 place-malformed']],
+    ['7\t\trunning\tSS5', ['2 4 place-malformed']],
     ['7\t\tout\tin SS5\tbad luck', ['2 5 cause-unknown']],
     ['7\t\tout\tin SS5\ttime\t\ta friend', ['2 7 source-unknown']],
     [`7\t\tout\tin SS5\ttime\t${'x'.repeat(41)}`, ['2 6 part-too-long']],

@@ -21,13 +21,15 @@ function cellsOf({
   className,
   outcome,
   stop,
+  reached,
   backFromSection,
 }: CarRecord): Record<ListColumn, string> {
+  const place = stop?.place ?? reached;
   return {
     car: carNumber,
     className,
     outcome: OUTCOME_WORDS[outcome][0],
-    stopped: stop ? `${stop.place.relation} ${stop.place.pointId}` : '',
+    stopped: place ? `${place.relation} ${place.pointId}` : '',
     cause: stop ? CAUSE_WORDS[stop.cause][0] : '',
     part: stop?.part ?? '',
     source: stop ? SOURCE_WORDS[stop.source][0] : '',
