@@ -28,9 +28,7 @@ export function EventReport({ saved: { field, figures, parts, records } }: { sav
         </Notice>
       ) : null}
       <Sheet title="What became of the cars">
-        {carsInWords(field.cars).map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
+        <p>{carsInWords(field.cars).join(' ')}</p>
       </Sheet>
       <RateTable figures={figures} parts={parts} />
       <AlongTable along={figures.along} />

@@ -22,6 +22,7 @@ describe('rates in words', () => {
   it.each([
     [rate(3, { rate: 2.46, bounds: { low: 0.51, high: 7.2 } }), '2.5', '0.5 to 7.2'],
     [rate(0, { rate: 0, bounds: { low: 0, high: 1.84 } }), '0.0', 'at most 1.8'],
+    [rate(1, { rate: 1.02, bounds: { low: 0.03, high: 5.7 } }), '1.0', 'at most 5.7'],
     [rate(1, null), '–', 'nothing driven'],
   ])('of %j', (one, number, range) => {
     expect([rateInWords(one), rangeInWords(one)]).toEqual([number, range]);

@@ -17,7 +17,8 @@ export function rateInWords({ perThousand }: Rate): string {
 export function rangeInWords({ perThousand }: Rate): string {
   if (perThousand === null) return 'nothing driven';
   const { low, high } = perThousand.bounds;
-  return low === 0 ? `at most ${high.toFixed(1)}` : `${low.toFixed(1)} to ${high.toFixed(1)}`;
+  const [least, most] = [low.toFixed(1), high.toFixed(1)];
+  return Number(least) === 0 ? `at most ${most}` : `${least} to ${most}`;
 }
 
 /**

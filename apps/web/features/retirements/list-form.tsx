@@ -11,8 +11,8 @@ import { RestoredNotice } from '../events/restored-notice';
 import { SaveTrouble } from '../events/trouble';
 import { ProblemList } from '../itinerary/problem-list';
 import { selectRow } from '../itinerary/select-row';
-import styles from '../start-list/start-list.module.css';
 import { BeginFromStartList } from './begin-from-start-list';
+import styles from './retirements.module.css';
 
 export interface ListFormProps {
   own: { organiserId: string; publishedEventId: string };
