@@ -79,7 +79,7 @@ export { readTableToText } from './reading/read-table-to-text';
 export { type CarCounts, countCars } from './retirement-list/count-cars';
 export { type DrivenStretch, drivenStretches } from './retirement-list/driven-stretches';
 export { CAUSE_WORDS, OUTCOME_WORDS, SOURCE_WORDS } from './retirement-list/list-words';
-export type { CarRecord, StatedCause } from './retirement-list/model';
+export type { CarRecord } from './retirement-list/model';
 export { readRetirementList } from './retirement-list/read-retirement-list';
 export { retirementListCells } from './retirement-list/retirement-list-cells';
 export { stageMetresOf } from './retirement-list/stage-metres';
