@@ -24,7 +24,8 @@ export function EventReport({ saved: { field, figures, parts, records } }: { sav
       {field.cars.notKnown > 0 ? (
         <Notice>
           The end of {field.cars.notKnown === 1 ? '1 car' : `${field.cars.notKnown} cars`} is not known yet.
-          Their km count only up to where the list says they were seen last, so the figures may change much.
+          Their km count only up to where the list says they were seen last, and not at all where it says
+          nothing, so the figures may be too high.
         </Notice>
       ) : null}
       <Sheet title="What became of the cars">
