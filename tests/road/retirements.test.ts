@@ -190,6 +190,33 @@ it('replaces a list as a whole, never unseen, and goes by the itinerary that hol
   ]);
 });
 
+it('refuses to replace unseen what another saved, keeps the typing, and takes it once the other list was seen', async () => {
+  const { organiser, organiserCookie, own } = await publishAndTakeOver(house);
+  const { page } = await openPage({
+    ...PHONE,
+    baseUrl: house.url,
+    cookie: organiserCookie,
+    tolerated: [/409/],
+  });
+  const query = { organiser: own.organiserId, event: own.publishedEventId };
+  await page.goto(`/organiser/retirements/?${new URLSearchParams(query)}`);
+  const box = page.getByLabel('Who started, who stopped, where and why');
+  const mine = listOf('1\tR\tfinished', '2\tR\tfinished');
+  await box.fill(mine);
+  await organiser.retirement.save({ ...own, source: LIST, replaces: null });
+  await page.getByRole('button', { name: 'Save the list' }).click();
+  await page.getByText('Someone saved another list for this event', { exact: false }).waitFor();
+  expect(await box.inputValue()).toBe(mine);
+  expect((await organiser.retirement.get(own)).saved?.source).toBe(LIST);
+  await page.reload();
+  await page.getByText('11 cars started: 8 finished, 3 out.', { exact: false }).waitFor();
+  await page.getByText('What you typed earlier is back').waitFor();
+  expect(await box.inputValue()).toBe(mine);
+  await page.getByRole('button', { name: 'Save the list' }).click();
+  await page.getByText('2 cars are on the list.').waitFor();
+  expect((await organiser.retirement.get(own)).saved?.source).toBe(mine);
+});
+
 it('has no list for an event that is not published', async () => {
   const { organiser, own } = await publishAndTakeOver(house);
   const { organiserId } = own;

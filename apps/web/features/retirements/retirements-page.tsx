@@ -1,6 +1,7 @@
 'use client';
 
 import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import { LoadingState } from '@/components/loading-state';
 import { api } from '@/lib/api';
 import { BadAddress, LoadTrouble } from '../events/trouble';
@@ -20,7 +21,10 @@ function OfEvent({ organiserId }: { organiserId: string }) {
 
 function Loaded({ own }: { own: { organiserId: string; publishedEventId: string } }) {
   const found = useQuery(api.retirement.get.queryOptions(own));
-  if (found.isPending) return <LoadingState words="Fetching the list …" />;
+  // What the device kept of it may be older than another's list, which saving would then be refused over again and again.
+  const [openedAt] = useState(() => Date.now());
+  const isOfNow = found.dataUpdatedAt >= openedAt || found.isError;
+  if (!isOfNow) return <LoadingState words="Fetching the list …" />;
   if (found.data === undefined) {
     return <LoadTrouble wholePage error={found.error} onTryAgain={() => found.refetch()} />;
   }
