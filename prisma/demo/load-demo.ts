@@ -3,6 +3,7 @@ import { DEMO_ORGANISER, DEMO_TEAMS, type DemoCar, type DemoTeam } from './cast'
 import { DEMO_EVENT_NAME, DEMO_ITINERARY, DEMO_TIME_ZONE } from './itinerary';
 import { playDemo } from './play-demo';
 import { playSeason } from './play-season';
+import { DEMO_RETIREMENTS } from './retirements';
 
 const HELPER_DAYS = 30;
 const UNUSED_POSITION = 1;
@@ -67,6 +68,9 @@ export async function loadDemoEdition(access: DemoAccess, house: DemoHouse): Pro
   if (!saved.ok) throw new Error(`The demo itinerary has a problem: ${saved.problems[0]?.message}`);
   const { publishedEventId } = saved;
   await organiser.organiser.publish({ organiserId, publishedEventId });
+  const list = { organiserId, publishedEventId, source: DEMO_RETIREMENTS, replaces: null };
+  const kept = await organiser.retirement.save(list);
+  if (!kept.ok) throw new Error(`The demo’s list of retirements has a problem: ${kept.problems[0]?.message}`);
   const events: Record<string, string> = {};
   for (const team of DEMO_TEAMS) events[team.key] = await enterTeam(access, house, team, publishedEventId);
   return { startsOn, events };

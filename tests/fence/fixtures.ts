@@ -158,6 +158,12 @@ export const FIXTURES: Variant[] = [
   variant('share.get', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
   variant('share.choose', 'manager', sharedEventOf),
   variant('share.told', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
+  variant('retirement.get', 'organiser', ({ organiser: { organiserId, publishedEventId } }) => ({
+    organiserId,
+    publishedEventId,
+  })),
+  variant('retirement.save', 'organiser', listToReplace),
+  variant('retirement.figures', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
   variant('organiser.publish', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
     organiserId,
     publishedEventId: draftId,
@@ -210,6 +216,13 @@ async function listedEntryOf({ owner, teamId, carId, organiser }: World) {
 async function sharedEventOf({ owner, teamId, organiser: { organiserId, publishedEventId } }: World) {
   const { eventId } = await owner.caller.event.takeOver({ teamId, organiserId, publishedEventId });
   return { teamId, eventId, choice: 'totals' as const };
+}
+
+/** Another list in place of the one the world has. */
+async function listToReplace({ organiser: { caller, organiserId, publishedEventId } }: World) {
+  const { saved } = await caller.retirement.get({ organiserId, publishedEventId });
+  const source = 'Car,What happened\n7,finished';
+  return { organiserId, publishedEventId, source, replaces: saved?.savedAt ?? null };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {

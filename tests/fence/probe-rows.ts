@@ -6,6 +6,8 @@ export interface SpareKeys {
   emptyEventId: string;
   /** Was refused, so nothing was applied. */
   refusedActionId: string;
+  /** An organiser's event without a list of retirements. */
+  draftId: string;
   /** In no event. */
   idleCarId: string;
 }
@@ -58,5 +60,6 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   start_list: probe(null, () => ({ id: randomUUID(), number: HIGH })),
   shared_record: probe('level', byId, true),
   shared_release: probe(null, () => ({ id: randomUUID(), number: HIGH })),
+  retirement_list: probe('source', ({ draftId }) => ({ event_id: draftId })),
   published_itinerary: probe(null, () => ({ id: randomUUID(), number: HIGH })),
 };

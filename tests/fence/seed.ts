@@ -52,7 +52,8 @@ export async function seedWorld(house: House, owner: pg.Client): Promise<Seed> {
     eventId,
     world.owner.personId,
   ]);
-  const spareKeys = { emptyEventId, refusedActionId: refused.actionId, idleCarId };
+  const { draftId } = world.organiser;
+  const spareKeys = { emptyEventId, refusedActionId: refused.actionId, draftId, idleCarId };
   return { ...world, spareKeys, silent: await foundSilentOrganiser(house) };
 }
 

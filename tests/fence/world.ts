@@ -138,6 +138,8 @@ async function foundOrganiser(house: House): Promise<World['organiser']> {
     const list = { section: 1, source: 'Car Position\n7 3' };
     await account.caller.startList.save({ organiserId, publishedEventId: id, ...list });
   }
+  const stopped = 'Car,What happened,Where,Cause\n7,out,in SS1,mechanical';
+  await account.caller.retirement.save({ organiserId, publishedEventId, source: stopped, replaces: null });
   // Of a published event, too, what is not issued is nobody else's business.
   const later = { ...ITINERARY, startsOn: '2026-06-27' };
   await account.caller.organiser.saveEvent({ ...event, publishedEventId, itinerary: later });

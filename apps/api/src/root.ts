@@ -9,6 +9,7 @@ import { organiserRouter } from './features/organiser/router';
 import { peopleRouter } from './features/people/router';
 import { reliabilityRouter } from './features/reliability/router';
 import { shareRouter } from './features/share/router';
+import { retirementRouter } from './features/retirement/router';
 import { startListRouter } from './features/start-list/router';
 import { teamRouter } from './features/team/router';
 import { workRouter } from './features/work/router';
@@ -29,6 +30,7 @@ export const appRouter = router({
   share: shareRouter,
   bringIn: bringInRouter,
   reliability: reliabilityRouter,
+  retirement: retirementRouter,
 });
 
 /** Clients import this type and nothing else. */

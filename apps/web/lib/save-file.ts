@@ -11,3 +11,11 @@ export function saveFile(name: string, type: string, text: string): void {
   // The download may begin only after this turn.
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
+
+/** Without it some spreadsheets take the letters for those of another alphabet. */
+const BYTE_ORDER_MARK = '\uFEFF';
+
+/** Hands comma-separated text to the browser as a file for a spreadsheet. */
+export function saveTable(name: string, text: string): void {
+  saveFile(`${name}.csv`, 'text/csv;charset=utf-8', BYTE_ORDER_MARK + text);
+}

@@ -14,6 +14,7 @@ export * from './photo';
 export * from './plain';
 export * from './reliability';
 export * from './share';
+export * from './retirement';
 export * from './start-list';
 export * from './team';
 export * from './words';

@@ -75,6 +75,14 @@ export type {
   ReadTable,
 } from './reading/read-itinerary-model';
 export { readTableToText } from './reading/read-table-to-text';
+// Who started, who stopped, where and why
+export { type CarCounts, countCars } from './retirement-list/count-cars';
+export { type DrivenStretch, drivenStretches } from './retirement-list/driven-stretches';
+export { CAUSE_WORDS, OUTCOME_WORDS, SOURCE_WORDS } from './retirement-list/list-words';
+export type { CarRecord } from './retirement-list/model';
+export { readRetirementList } from './retirement-list/read-retirement-list';
+export { retirementListCells } from './retirement-list/retirement-list-cells';
+export { stageMetresOf } from './retirement-list/stage-metres';
 // The way and what is gathered along it
 export type { RouteCounters } from './route-counters';
 export { routeCounters, routeMetresAt } from './route-counters';

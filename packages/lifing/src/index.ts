@@ -20,6 +20,7 @@ export type { CardQuestion, CardsQuestion, RouteKnowledge, ServiceQuestion, Wear
 
 export { CARD_LIMITS } from './card-limits';
 export { cardsToTable } from './card-table/cards-to-table';
+export { csvText } from './card-table/csv-text';
 export { type MatchedCards, matchCards } from './card-table/match-cards';
 export {
   type CardTableCode,

@@ -9,7 +9,6 @@ import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
 import { capitalise } from '@/lib/capitalise';
 import * as z from '@/lib/zod';
-import * as z from '@/lib/zod';
 import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';

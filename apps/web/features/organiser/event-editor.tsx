@@ -11,7 +11,7 @@ import { ItineraryEditor } from '../itinerary/itinerary-editor';
 import { itineraryToForm } from '../itinerary/itinerary-form';
 import { useNewItinerary } from '../itinerary/use-new-itinerary';
 import { StartListSheet } from '../start-list/start-list-sheet';
-import { organiserAddress } from './organiser-addresses';
+import { organiserAddress, retirementsAddress } from './organiser-addresses';
 import { type OrganiserEvent, saveWordsOf, standingInWords } from './organiser-event';
 
 export interface EventEditorProps {
@@ -49,7 +49,16 @@ export function EventEditor({ organiserId, organiserName, event }: EventEditorPr
         title={event?.name ?? 'New event'}
         above={organiserName}
         facts={event ? [standingInWords(event)] : []}
-        actions={<LinkButton href={organiserAddress(organiserId)}>Back to the events</LinkButton>}
+        actions={
+          <>
+            {isPublished ? (
+              <LinkButton href={retirementsAddress(organiserId, event.publishedEventId)}>
+                Who stopped, and why
+              </LinkButton>
+            ) : null}
+            <LinkButton href={organiserAddress(organiserId)}>Back to the events</LinkButton>
+          </>
+        }
       />
       {isPublished ? <BulletinDesk organiserId={organiserId} event={event} ref={desk} /> : null}
       {start === null ? null : (

@@ -2,3 +2,9 @@ export const organiserAddress = (organiser: string) => `/organiser/?${new URLSea
 /** `event` is its id, or `new`. */
 export const organiserEventAddress = (organiser: string, event: string) =>
   `/organiser/?${new URLSearchParams({ organiser, event })}`;
+/** Who started an event, who stopped, and why. */
+export const retirementsAddress = (organiser: string, event: string) =>
+  `/organiser/retirements/?${new URLSearchParams({ organiser, event })}`;
+/** What keeps failing, over all events. */
+export const failingAddress = (organiser: string) =>
+  `/organiser/failing/?${new URLSearchParams({ organiser })}`;

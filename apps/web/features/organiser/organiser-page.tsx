@@ -6,34 +6,17 @@ import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
 import { LoadingState } from '@/components/loading-state';
 import { PageHeader } from '@/components/page-header';
-import { Stack } from '@/components/stack';
 import { api } from '@/lib/api';
-import { HOME_ADDRESS } from '../events/addresses';
-import { BadAddress, LoadTrouble } from '../events/trouble';
-import { useQueryId } from '../events/use-query-id';
-import { PageFrame } from '../frame/page-frame';
+import { LoadTrouble } from '../events/trouble';
 import { ToldShares } from '../share/told-shares';
 import { EventEditor } from './event-editor';
 import { organiserAddress, organiserEventAddress } from './organiser-addresses';
 import { OrganiserEvents } from './organiser-events';
+import { OrganiserFrame } from './organiser-frame';
 
 /** An organiser's events; with `event` in the address, that event's itinerary in place of the list. */
 export function OrganiserPage() {
-  const organiserId = useQueryId('organiser');
-  const links =
-    organiserId === null
-      ? []
-      : [
-          { href: HOME_ADDRESS, label: 'Home' },
-          { href: organiserAddress(organiserId), label: 'Events' },
-        ];
-  return (
-    <PageFrame homeHref={HOME_ADDRESS} links={links}>
-      <Stack gap="large">
-        {organiserId === null ? <BadAddress /> : <Organiser organiserId={organiserId} />}
-      </Stack>
-    </PageFrame>
-  );
+  return <OrganiserFrame>{(organiserId) => <Organiser organiserId={organiserId} />}</OrganiserFrame>;
 }
 
 function Organiser({ organiserId }: { organiserId: string }) {

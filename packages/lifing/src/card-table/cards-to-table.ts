@@ -8,8 +8,8 @@ import {
   YES_NO_WORDS,
 } from './choice-words';
 import { FIELDS, HEADINGS } from './columns';
+import { csvText } from './csv-text';
 import { writeDate } from './date-text';
-import { writeHarmless } from './harmless-cell';
 import { writeItem } from './list-text';
 import type { CardField, TableCard } from './model';
 import { writeScaled } from './scaled-number';
@@ -17,8 +17,6 @@ import { COUNTER_SCALE, MINUTE_DECIMALS, PER_MILLE_IN_PERCENT, SECONDS_IN_MINUTE
 import { writeReading } from './write-reading';
 
 const BETWEEN_ITEMS = ' | ';
-/** Cells with any of these are quoted, whatever the delimiter: a spreadsheet may be set to another one. */
-const NEEDS_QUOTES = /[",;\t\r\n]|^\s|\s$/;
 
 /**
  * Cards as a table for a spreadsheet: a row of headings, then a row a card, by RFC 4180 with commas and CRLF. Amounts
@@ -37,12 +35,7 @@ export function cardsToTable(cards: readonly TableCard[]): string {
       return FIELDS.map((field) => cells[field]);
     }),
   ];
-  return rows.map((row) => `${row.map(writeCell).join(',')}\r\n`).join('');
-}
-
-function writeCell(text: string): string {
-  const harmless = writeHarmless(text);
-  return NEEDS_QUOTES.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+  return csvText(rows);
 }
 
 function cellsOf(card: TableCard): Record<CardField, string> {

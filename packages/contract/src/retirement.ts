@@ -1,0 +1,69 @@
+import type { CarCounts, CarRecord, Itinerary, ItineraryProblem } from '@halfshaft/itinerary';
+import type { FieldFigures } from '@halfshaft/reliability';
+import * as z from './zod';
+import { organiserId, publishedEventId } from './ids';
+
+/** A thousand rows with every column. */
+const MOST_CHARACTERS = 200_000;
+
+/** What became of the cars of one event. */
+const fieldOfEvent = z.object({
+  publishedEventId,
+  name: z.string(),
+  startsOn: z.string(),
+  /** Without those that are left out. */
+  cars: z.custom<CarCounts>(),
+  /** Cars whose stage or section is not in the itinerary any more; they are in none of the figures. */
+  leftOut: z.array(z.string()),
+  /** For a car that drives every stage. */
+  stageKm: z.number(),
+});
+export type FieldOfEvent = z.infer<typeof fieldOfEvent>;
+
+/** By cause, in km along the stages; with what broke in mechanical ones, the most frequent first. */
+const retirementFigures = z.object({
+  figures: z.custom<FieldFigures>(),
+  parts: z.array(z.object({ part: z.string(), count: z.number() })),
+});
+export type RetirementFigures = z.infer<typeof retirementFigures>;
+
+export const getRetirementsInput = z.object({ organiserId, publishedEventId });
+export const getRetirementsOutput = z.object({
+  name: z.string(),
+  startsOn: z.string(),
+  timeZone: z.string(),
+  /** The newest version that was issued. */
+  itinerary: z.custom<Itinerary>(),
+  /** Null while there is no list. */
+  saved: z
+    .object({
+      source: z.string(),
+      savedAt: z.number(),
+      savedByYou: z.boolean(),
+      records: z.array(z.custom<CarRecord>()),
+      field: fieldOfEvent,
+      ...retirementFigures.shape,
+    })
+    .nullable(),
+});
+
+export const saveRetirementsInput = z.object({
+  organiserId,
+  publishedEventId,
+  source: z.string().max(MOST_CHARACTERS, 'The list is too long. Paste one event only.'),
+  /** `savedAt` of the list that this one comes in place of, as it was shown; null when there was none. */
+  replaces: z.number().nullable(),
+});
+/** With any problem nothing was saved. */
+export const saveRetirementsOutput = z.discriminatedUnion('ok', [
+  z.object({ ok: z.literal(true), cars: z.number(), savedAt: z.number() }),
+  z.object({ ok: z.literal(false), problems: z.array(z.custom<ItineraryProblem>()) }),
+]);
+
+export const retirementFiguresInput = z.object({ organiserId });
+/** Over all events of the organiser that have a list. */
+export const retirementFiguresOutput = z.object({
+  /** In the order they were held. */
+  events: z.array(fieldOfEvent),
+  ...retirementFigures.shape,
+});
