@@ -1,7 +1,7 @@
 import type { CarCounts, CarRecord, Itinerary, ItineraryProblem } from '@halfshaft/itinerary';
 import type { FieldFigures } from '@halfshaft/reliability';
-import * as z from './zod';
 import { organiserId, publishedEventId } from './ids';
+import * as z from './zod';
 
 /** A thousand rows with every column. */
 const MOST_CHARACTERS = 200_000;

@@ -10,7 +10,7 @@ type StarterOf = Pick<JobCard, 'id' | 'starterId'>;
  * stands for its starter card too, so one id may become several; what the car has no card for is left out.
  *
  * @example
- * triggersForCards([{ id: 'c7', starterId: 'starter:bleed-brakes' }],)
+ * triggersForCards([{ id: 'c7', starterId: 'starter:bleed-brakes' }])
  * // [{ kind: 'incident', id: 'soft-pedal', codes: ['softPedal'], times: 1, cardIds: ['c7'] }, …]
  */
 export function triggersForCards(cards: readonly StarterOf[]): Trigger[] {

@@ -88,7 +88,7 @@ function isOver({ itinerary, clockOffsetSeconds }: EventOfLives, now: number): b
 
 function partsOf(car: CarRow, log: LogOfCar, cards: readonly FailingCard[]) {
   const inCards = cards.map(({ card }) => card);
-  const renews = newPartCardIds(inCards, car.drive, car.surface);
+  const renews = newPartCardIds(inCards);
   const asked = failedPartsOf(log.events).flatMap((part) => {
     const known = cards.find(({ card }) => card.id === part.cardId);
     if (!known) return [];

@@ -1,0 +1,17 @@
+import type { CarFact, EntryId, WorkState } from '@halfshaft/worklog';
+
+type OutFact = Extract<CarFact, { kind: 'out' }>;
+
+/**
+ * What was said last of a car being out, as the log stands; null while it drives.
+ *
+ * @example
+ * outNow(state, entryId)?.forDay // true
+ */
+export function outNow(state: Pick<WorkState, 'facts'>, entryId: EntryId): OutFact | null {
+  const [last] = [...state.facts.values()]
+    .filter(({ fact }) => fact.kind === 'out' || fact.kind === 'restarted')
+    .filter((recorded) => recorded.entryId === entryId && !recorded.withdrawn)
+    .sort((one, other) => other.changedSeq - one.changedSeq);
+  return last?.fact.kind === 'out' ? last.fact : null;
+}
