@@ -2,15 +2,22 @@ import type { BayPlan, PlannedWork } from '../bay-plan';
 import { checkBayPlan } from '../check-bay-plan';
 import { type CompiledService, compileService } from '../compile-service';
 import { type Decided, judgeWork, toBayPlan } from '../judge-work';
-import { type OrderRules, orderOf, pushStarts } from '../order/push-starts';
+import { type OrderRules, orderOf, pushStarts, type WorkOrder } from '../order/push-starts';
 import type { Service } from '../service-model';
 
 /**
  * A plan made earlier, carried into the service as it is now: the same ways, people and order, with what is begun first and
  * everything after it pushed. Nothing when that would break a rule.
+ *
+ * Work moves up where its order allows. Where that leads into a break, which the plan had waited for, it keeps its times.
  */
 export function carryPlan(fromNow: Service, plan: BayPlan): BayPlan | undefined {
-  const order = orderOf(fromNow, shiftPlan(fromNow, plan), carriedRules(plan));
+  const { work } = orderOf(fromNow, shiftPlan(fromNow, plan), carriedRules(plan));
+  const waiting = work.map((one) => ({ ...one, earliest: Math.max(one.earliest, one.work.start) }));
+  return pushed(fromNow, { work }) ?? pushed(fromNow, { work: waiting });
+}
+
+function pushed(fromNow: Service, order: WorkOrder): BayPlan | undefined {
   const starts = new Float64Array(order.work.length);
   pushStarts(
     order,
@@ -21,8 +28,7 @@ export function carryPlan(fromNow: Service, plan: BayPlan): BayPlan | undefined 
     const start = starts[place] ?? one.start;
     return { ...one, start, finish: start + one.finish - one.start };
   });
-  const compiled = compileService(fromNow);
-  const carried = judgePlan(compiled, work);
+  const carried = judgePlan(compileService(fromNow), work);
   return checkBayPlan(fromNow, carried).length === 0 ? carried : undefined;
 }
 

@@ -194,6 +194,38 @@ describe('replan', () => {
     expect(proposals).toBeGreaterThan(6);
   });
 
+  it('keeps a plan that waits for the end of a break', () => {
+    const task = (id: string, likely: number, skill?: string): Service['tasks'][number] => {
+      const crew = [{ count: 1, ...(skill ? { skill } : {}) }];
+      const duration = { low: likely, likely, high: likely };
+      return { id, car: 'car', mandatory: true, ways: [{ id: 'usual', duration, crew }] };
+    };
+    const service: Service = {
+      cars: [{ id: 'car', inTime: 2, outTime: 9, latest: 9 }],
+      people: ['engine', 'brakes'].map((skill) => ({
+        id: skill,
+        skills: [skill],
+        hours: [
+          { from: 0, until: 4 },
+          { from: 5, until: 30 },
+        ],
+      })),
+      places: [],
+      tools: [],
+      accesses: [],
+      tasks: [
+        { ...task('refuel', 1), fuelOpen: true },
+        task('short', 1, 'brakes'),
+        task('long', 4, 'engine'),
+      ],
+    };
+    const { plan, proven } = openPlanning(service, { seed: 1 }).step(5000);
+    if (!plan || !proven) throw new Error('Such a small service is planned at once.');
+    const long = plan.work.find(({ task: id }) => id === 'long');
+    expect([long?.start, long?.finish]).toEqual([5, 9]);
+    expect(carryPlan(service, plan)?.objective).toEqual(plan.objective);
+  });
+
   it('changes nothing of a proven plan that goes to the minute', () => {
     let kept = 0;
     fc.assert(
