@@ -51,6 +51,16 @@ describe('boundValue', () => {
     expect(boundOf(knapsack([4, 5, { notBefore: 5 }], [4, 5, { notBefore: 5 }]))).toBe(6);
   });
 
+  it('counts whoever has begun something as there until it is done, also outside their hours', () => {
+    const service = knapsack([2, 0, { mandatory: true }], [2, 5]);
+    const [begun] = service.tasks;
+    const people = service.people.map((person) => ({ ...person, hours: [{ from: 1, until: 30 }] }));
+    const underWay = { since: 0, until: 2, way: 'way', people: people.map(({ id }) => id) };
+    const tasks = service.tasks.map((task) => (task === begun ? { ...task, underWay } : task));
+    const cars = service.cars.map((car) => ({ ...car, inTime: 0, outTime: 4, latest: 4 }));
+    expect(boundOf({ ...service, people, tasks, cars })).toBe(5);
+  });
+
   it('is never below the best plan of a team that leaves on time, as an integer program has it', async () => {
     let compared = 0;
     await fc.assert(
