@@ -1,11 +1,13 @@
-import { expect, it } from 'vitest';
-import { ACTION_SHAPES, checkArgs } from './check-args';
+import { expect, it, vi } from 'vitest';
 import { KAI, NUTS, taskAt } from './fixtures';
 
 const task = taskAt(NUTS);
 const tooLong = { task, reason: 'x'.repeat(301) };
 
 it('lets arguments pass as they are until the shapes have come, then trims them and names what is wrong', async () => {
+  // A copy of its own: other tests that share their modules may have fetched the shapes already.
+  vi.resetModules();
+  const { ACTION_SHAPES, checkArgs } = await import('./check-args');
   expect(checkArgs('dropTask', tooLong)).toEqual({ ok: true, args: tooLong });
   await ACTION_SHAPES.fetch();
   expect(checkArgs('takeTask', { task })).toEqual({ ok: true, args: { task } });
