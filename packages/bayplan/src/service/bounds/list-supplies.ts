@@ -1,5 +1,5 @@
 import type { CompiledService, CompiledWay } from '../compile-service';
-import type { ServicePerson, ServiceTask, Stretch } from '../service-model';
+import type { ServicePerson, Stretch } from '../service-model';
 
 /** Something that tasks use while they run. */
 export interface Supply {
@@ -12,9 +12,7 @@ export interface Supply {
 }
 
 /** People, those who have some skill, tools and places. */
-export function listSupplies({ service }: CompiledService): Supply[] {
-  const { places, tools } = service;
-  const people = service.people.map((person) => ({ ...person, hours: hoursAtWork(person, service.tasks) }));
+export function listSupplies({ service: { people, places, tools } }: CompiledService): Supply[] {
   const skills = [...new Set(people.flatMap((person) => person.skills))];
   return [
     { ...peopleIn(people), amountFor: ({ heads }) => heads },
@@ -40,21 +38,6 @@ function peopleIn(people: readonly ServicePerson[]): Pick<Supply, 'most' | 'amou
     most: people.length,
     amountIn: (stretch) => stretches.reduce((sum, one) => sum + sharedBy(one, stretch), 0),
   };
-}
-
-/** Whoever has begun something stays until it is done, also outside their hours. */
-function hoursAtWork({ id, hours }: ServicePerson, tasks: readonly ServiceTask[]): Stretch[] {
-  const begun = tasks.flatMap(({ underWay }): Stretch[] =>
-    underWay?.people.includes(id) ? [{ from: underWay.since, until: underWay.until }] : [],
-  );
-  const joined: Stretch[] = [];
-  for (const { from, until } of [...hours, ...begun].toSorted((one, other) => one.from - other.from)) {
-    const last = joined.at(-1);
-    if (last && from <= last.until)
-      joined.splice(-1, 1, { from: last.from, until: Math.max(last.until, until) });
-    else joined.push({ from, until });
-  }
-  return joined;
 }
 
 function alwaysThere(most: number): Pick<Supply, 'most' | 'amountIn'> {
