@@ -8,6 +8,7 @@ import { requireNode } from './require-node.mjs';
 import { runCommand } from './run-command.mjs';
 import { runSteps } from './run-steps.mjs';
 import { testsNobodyRuns } from './run-unit-tests.mjs';
+import { tellFailure } from './tell-failure.mjs';
 import { countTests, reportPath } from './test-reports.mjs';
 
 const ok = (name) => ({ name, run: () => ({ ok: true }) });
@@ -73,6 +74,14 @@ describe('the parts of the test run', () => {
     const root = temporaryProject({});
     writeReport(root, 'tests', { numPassedTests: 1, numFailedTests: 2, numPendingTests: 3, numTodoTests: 4 });
     expect(countTests(root)).toEqual({ passed: 1, failed: 2, skipped: 7 });
+  });
+
+  it('tells of a failed run what failed and no more', () => {
+    const error = '\u001b[31m⎯⎯\u001b[39m Unhandled Errors ⎯⎯\nError: connection lost';
+    expect(tellFailure(`✓ one\n✓ two\n${error}\n`)).toBe(error);
+    const long = Array.from({ length: 500 }, (_, index) => `line ${index}`);
+    expect(tellFailure(['⎯⎯ Failed Tests 1 ⎯⎯', ...long].join('\n')).split('\n')).toHaveLength(120);
+    expect(tellFailure(long.join('\n')).split('\n').at(-1)).toBe('line 499');
   });
 
   it('refuses a Node that is too old, in a sentence', () => {
