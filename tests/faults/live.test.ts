@@ -1,5 +1,7 @@
 import { randomUUID } from 'node:crypto';
+import { Agent, get } from 'node:http';
 import { readNews } from '@halfshaft/api/work';
+import pg from 'pg';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import {
   foundTeamAtEvent,
@@ -210,7 +212,41 @@ describe('what is heard', () => {
     stream.close();
     await expect.poll(() => house.live.subscriberCount()).toBe(0);
   });
+
+  it('keeps no watcher that went away before the database had answered', async () => {
+    const owner = new pg.Client({ connectionString: house.database.ownerUrl });
+    await owner.connect();
+    await owner.query('BEGIN; LOCK TABLE membership IN ACCESS EXCLUSIVE MODE');
+    const sockets = house.app.server;
+    const gone = new Promise((resolve) =>
+      sockets.once('connection', (socket) => socket.once('close', resolve)),
+    );
+    const leaving = openSocket(addressOf(house.url, team.teamId, team.eventId), team.cookie);
+    await expect.poll(() => countWaiting(owner)).toBe(1);
+    leaving.destroy();
+    await gone;
+    await owner.query('COMMIT');
+    await owner.end();
+    const stream = await watch(house.url);
+    await stream.next();
+    expect(house.live.subscriberCount()).toBe(1);
+  });
 });
+
+/** A connection of its own, which no pool keeps open. */
+function openSocket(url: string, cookie: string) {
+  const request = get(url, { agent: new Agent({ keepAlive: false }), headers: { cookie } });
+  request.on('error', () => {});
+  return request;
+}
+
+async function countWaiting(owner: pg.Client): Promise<number> {
+  const { rows } = await owner.query<{ count: number }>(
+    `SELECT count(*)::int FROM pg_locks l JOIN pg_database d ON d.oid = l.database AND d.datname = current_database()
+     WHERE NOT l.granted`,
+  );
+  return rows[0]?.count ?? 0;
+}
 
 function addressOf(url: string, teamId: string, eventId: string): string {
   return `${url}/live?team=${teamId}&event=${eventId}`;

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { askOwner } from '../faults/table-hashes';
+import { ITINERARY } from '../support/event';
 import { type House, openHouse } from '../support/house';
 import { CAR, foundWorld, makeAccount, pushAs, type World } from './world';
 
@@ -47,6 +48,10 @@ async function choose({ caller, teamId, eventId }: Sharer, choice: 'nothing' | '
 }
 
 it('tells an organiser sums of five teams, not of four, and forgets what is taken back', async () => {
+  // Not published, so nobody can share anything of it: it must not be told of with those that come after it.
+  const { organiserId, caller } = world.organiser;
+  const draft = { name: 'Never held', itinerary: { ...ITINERARY, startsOn: '2026-01-10' } };
+  await caller.organiser.saveEvent({ organiserId, publishedEventId: null, ...draft });
   const sharers: Sharer[] = [];
   for (const name of ['Asp', 'Birch', 'Cedar', 'Dogwood', 'Elm']) sharers.push(await joinEvent(name));
   const [first, ...others] = sharers;
@@ -81,7 +86,6 @@ it('tells an organiser sums of five teams, not of four, and forgets what is take
 
   await choose(first, 'nothing');
   expect(await tell()).toEqual({ pools: [], isWaiting: true });
-  const { organiserId } = world.organiser;
   const rows = await askOwner<{ contributor: string }>(
     house.database,
     'SELECT DISTINCT contributor FROM shared_record WHERE organiser_id = $1',

@@ -40,25 +40,32 @@ export function addLiveRoute(app: FastifyInstance, { store, live, findAccount }:
       return reply.code(404).send({ message: 'That event does not exist, or it is not yours.' });
     reply.hijack();
     const stream = reply.raw;
+    // Whoever went away while the database was asked is never heard to close.
+    if (stream.destroyed) return;
     stream.writeHead(200, {
       'content-type': 'text/event-stream',
       'cache-control': 'no-store',
       'x-accel-buffering': 'no',
     });
     stream.write('data: 0\n\n');
-    const end = live.subscribe(
+    const beat = setInterval(() => stream.write(': still here\n\n'), HEARTBEAT_MS);
+    // Nothing may be written once it is ended, also before it has closed.
+    const leave = () => {
+      clearInterval(beat);
+      unsubscribe();
+    };
+    const unsubscribe = live.subscribe(
       { teamId: team, eventId: event },
       {
         userId: answer.userId,
         hear: (growth) => stream.write(blocksOf(growth, stream.writableNeedDrain)),
-        end: () => stream.end(),
+        end: () => {
+          leave();
+          stream.end();
+        },
       },
     );
-    const beat = setInterval(() => stream.write(': still here\n\n'), HEARTBEAT_MS);
-    stream.on('close', () => {
-      clearInterval(beat);
-      end();
-    });
+    stream.on('close', leave);
   });
 }
 

@@ -118,9 +118,10 @@ export async function lockTelling(tx: OrganiserTx): Promise<void> {
   await tx.db.$queryRaw`SELECT FROM organiser WHERE organiser_id = ${tx.organiserId}::uuid FOR UPDATE`;
 }
 
-export async function listOwnEvents(tx: OrganiserTx): Promise<{ id: string; name: string }[]> {
+/** In the order in which they are held. Nobody has anything to share of a draft, so it must fill no pool. */
+export async function listPublished(tx: OrganiserTx): Promise<{ id: string; name: string }[]> {
   return tx.db.publishedEvent.findMany({
-    where: { organiserId: tx.organiserId },
+    where: { organiserId: tx.organiserId, publishedAt: { not: null } },
     select: { id: true, name: true },
     orderBy: [{ startsOn: 'asc' }, { id: 'asc' }],
   });

@@ -18,7 +18,7 @@ import {
   findOrganiserName,
   findShare,
   listCopies,
-  listOwnEvents,
+  listPublished,
   listReleases,
   listSnags,
   lockTelling,
@@ -80,7 +80,7 @@ async function countCars(tx: MemberTx, eventId: string): Promise<CarCounts[]> {
  */
 export async function tellOrganiser(tx: OrganiserTx, now: number): Promise<ToldShares> {
   await lockTelling(tx);
-  const [copies, told, events] = [await listCopies(tx), await listReleases(tx), await listOwnEvents(tx)];
+  const [copies, told, events] = [await listCopies(tx), await listReleases(tx), await listPublished(tx)];
   const plan = planTelling(
     copies,
     told,
