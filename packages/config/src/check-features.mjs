@@ -8,6 +8,8 @@ const VOCABULARY = [
   'ability.ts',
   'actions.ts',
   'live.ts',
+  'file.ts',
+  'merge.ts',
   'constants.ts',
 ];
 const FEATURES = 'apps/api/src/features/';
@@ -17,7 +19,7 @@ const VAGUE_NAME = /^(?:helpers|managers?|utils\d+)$/;
 
 const WHERE_IT_BELONGS =
   'Deciding belongs in service.ts or a pure package, queries in data.ts, who may in ability.ts, pushed actions in actions.ts, ' +
-  'listening in live.ts, procedures in router.ts, fixed values in constants.ts, shapes in packages/contract; a second noun gets its own folder.';
+  'listening in live.ts, what a file tells by itself in file.ts, what two servers changed in merge.ts, procedures in router.ts, fixed values in constants.ts, shapes in packages/contract; a second noun gets its own folder.';
 
 /** Every breach of the shape of the API's features under `root`, as sentences. */
 export function checkFeatures(root) {

@@ -15,6 +15,8 @@ describe('the feature check', () => {
       'ability',
       'actions',
       'live',
+      'file',
+      'merge',
       'constants',
       'service.test',
       'claims.test',

@@ -183,10 +183,10 @@ export const IMPORT_RULES = [
     says: 'A router names the procedure, its input and its output, and calls the service of its own feature; loading and saving belong in service.ts and data.ts.',
   },
   {
-    where: /^apps\/api\/src\/features\/(?<noun>[^/]+)\/(?:service|actions)\.ts$/,
+    where: /^apps\/api\/src\/features\/(?<noun>[^/]+)\/(?:service|actions|merge|file)\.ts$/,
     may: [
       ...['service', 'data', 'ability', 'constants'].map((file) => `${API}/features/*/${file}`),
-      `${FEATURE}/actions`,
+      ...['actions', 'merge', 'file'].map((file) => `${FEATURE}/${file}`),
       ...API_TOP,
       ...SHARED,
       'zod',

@@ -7,20 +7,8 @@ import type {
   LookOutcome,
   TakeOutcome,
 } from '@halfshaft/contract';
-import { formatClock, type Itinerary } from '@halfshaft/itinerary';
 import type { MemberTx, Store, TeamTx } from '@halfshaft/store';
-import {
-  actionOfEntries,
-  changesOf,
-  type EntryNames,
-  emptyState,
-  entryInWords,
-  type LogEntry,
-  problemOfCarriedLog,
-  rebuild,
-  type Sums,
-  whoseStands,
-} from '@halfshaft/worklog';
+import { actionOfEntries, changesOf, emptyState, rebuild } from '@halfshaft/worklog';
 import { AppError, unknown } from '../../errors';
 import { readHead } from '../carry/service';
 import { readItineraryText } from '../event/service';
@@ -30,8 +18,6 @@ import {
   addPeople,
   createAdmin,
   createBringInRow,
-  createCards,
-  createCarRow,
   createEntryRow,
   createEventRow,
   createTeamRow,
@@ -41,26 +27,19 @@ import {
   findMissingPictures,
   findNewestMadeAt,
   findRevocations,
-  findTaken,
-  hasBulletin,
   inCarriedTeam,
   isElsewhere,
   listBringInRows,
-  loadCards,
-  loadCars,
   loadSeen,
   lockLog,
   MISFIT,
   NOT_YOURS,
   storeActions,
-  sumOf,
-  updateCard,
-  updateCarRow,
-  updateEntryRow,
-  updateEventDates,
   updateSettings,
   writeLog,
 } from './data';
+import { checkFile, deedOf, itinerariesOf, namesIn, newestOf, sumsOf, withLogEntries } from './file';
+import { type Merging, takeCars, takeEntries, takeItinerary, takeSettings } from './merge';
 
 export interface BringingIn {
   store: Store;
@@ -132,29 +111,6 @@ function refuseOthers({ member }: MemberTx): void {
   if (!mayManage(member)) throw new AppError('notAllowed', NOT_YOURS);
 }
 
-/** What can be told from the file alone. */
-function checkFile({ head, actions }: CarriedEvent): void {
-  const carOfCard = new Map(head.cards.map(({ cardId, carId }) => [cardId, carId]));
-  const carOf = new Map(head.entries.map(({ entryId, carId }) => [entryId, carId]));
-  const cars = new Set(head.cars.map(({ carId }) => carId));
-  const people = new Set(head.people.map(({ personId }) => personId));
-  const isWhole =
-    people.size === head.people.length &&
-    cars.size === head.cars.length &&
-    carOfCard.size === head.cards.length &&
-    carOf.size === head.entries.length &&
-    [...carOfCard.values(), ...carOf.values()].every((carId) => cars.has(carId)) &&
-    [head.madeBy, ...head.versions.map(({ savedBy }) => savedBy)].every((id) => people.has(id));
-  if (!isWhole) throw new AppError('badInput', MISFIT);
-  const problem = problemOfCarriedLog(actions.map(withLogEntries), { people, carOf, carOfCard });
-  if (problem) throw new AppError('badInput', `${problem} ${MISFIT}`);
-}
-
-function withLogEntries(action: CarriedAction): { actionId: string; entries: LogEntry[] } {
-  const { actionId, deviceId, entries } = action;
-  return { actionId, entries: entries.map((entry) => ({ ...entry, actionId, deviceId })) };
-}
-
 /** The team as the file has it, with the account as the person it says it is. */
 async function foundHere(tx: TeamTx, { file, userId, personId, now }: BringingIn): Promise<string> {
   const { head } = file;
@@ -177,10 +133,10 @@ async function takeEvent(bringing: Bringing): Promise<BringInReport> {
   const newest = await findNewestMadeAt(tx, eventId);
   const isNewer = head.madeAt > newest;
   const added = await addPeople(tx, lockedSeq === null ? head.people : peopleActing(file), now);
-  const things = { ...bringing, isNewer, seen: await loadSeen(tx) };
-  const notes = await takeCars(things);
+  const merging = { ...bringing, isNewer, seen: await loadSeen(tx) };
+  const notes = await takeCars(merging);
   if (lockedSeq !== null) notes.push(...peopleNotes(added));
-  const taken = lockedSeq === null ? await takeNewEvent(bringing) : await takeMore(things, lockedSeq, notes);
+  const taken = lockedSeq === null ? await takeNewEvent(bringing) : await takeMore(merging, lockedSeq, notes);
   const report = { ...taken, notes };
   if (isNewer || report.came + report.refused.length + notes.length > 0) {
     const pictures = Object.fromEntries(head.pictures.map(({ photoId, sha256 }) => [photoId, sha256]));
@@ -243,188 +199,21 @@ async function takeNewEvent({ tx, file, now }: Bringing) {
   return { came: actions.length, known: 0, refused: [] };
 }
 
-interface Things extends Bringing {
-  /** Made after every file that came in before. */
-  isNewer: boolean;
-  seen: Sums;
-}
-
 /** More of an event that is here already: what managers changed first, since the work may speak of it. */
-async function takeMore(things: Things, lockedSeq: number, notes: string[]) {
-  const { tx, file, bringer, now } = things;
+async function takeMore(merging: Bringing & Merging, lockedSeq: number, notes: string[]) {
+  const { tx, file, bringer, now } = merging;
   const ours = await readHead(tx, file.head.event.eventId, { madeBy: bringer, madeAt: now });
-  await takeSettings(things, ours, notes);
-  await takeItinerary(things, ours, notes);
-  const renamed = await takeEntries(things, ours, notes);
-  return takeWork({ ...things, file: renamed }, lockedSeq);
-}
-
-/** What a manager may change, by name: see `whoseStands`. */
-const nameOf = {
-  settings: () => 'settings',
-  itinerary: () => 'itinerary',
-  car: (id: string) => `car ${id}`,
-  card: (id: string) => `card ${id}`,
-  entry: (id: string) => `entry ${id}`,
-};
-
-function sumsOf(head: CarriedHead): Sums {
-  return Object.fromEntries([
-    [nameOf.settings(), sumOf(head.event.settings)],
-    [nameOf.itinerary(), sumOf(newestOf(head).text)],
-    ...head.cars.map((car) => [nameOf.car(car.carId), sumOf(car)]),
-    ...head.cards.map((card) => [nameOf.card(card.cardId), sumOf(card)]),
-    ...head.entries.map((entry) => [nameOf.entry(entry.entryId), sumOf(entry)]),
-  ]);
-}
-
-function newestOf({ versions }: CarriedHead): CarriedHead['versions'][number] {
-  const [newest] = [...versions].sort((one, other) => other.number - one.number);
-  if (!newest) throw new AppError('badInput', MISFIT);
-  return newest;
-}
-
-/** Takes theirs where it stands, and says so; says too where both changed it and ours was left. */
-async function settle(
-  { file, seen, isNewer }: Things,
-  thing: { name: string; words: string; ours: unknown; theirs: unknown },
-  notes: string[],
-  take: () => Promise<void>,
-): Promise<void> {
-  const { name, words } = thing;
-  const ours = thing.ours === undefined ? undefined : sumOf(thing.ours);
-  const sides = { ours, theirs: sumOf(thing.theirs), theySaw: file.head.seen[name], weSaw: seen[name] };
-  if (ours !== undefined && !isNewer) return;
-  const stands = whoseStands(sides);
-  if (stands === 'both') notes.push(`${words} was changed on both servers. What this one had was left.`);
-  if (stands !== 'theirs') return;
-  await take();
-  if (ours !== undefined) notes.push(`${words} was changed on the other server and now stands here too.`);
-}
-
-async function takeCars(things: Things): Promise<string[]> {
-  const { tx, file, now } = things;
-  const { cars, cards } = file.head;
-  const notes: string[] = [];
-  const carsHere = new Map(
-    (
-      await loadCars(
-        tx,
-        cars.map(({ carId }) => carId),
-      )
-    ).map((car) => [car.carId, car]),
-  );
-  for (const car of cars) {
-    const ours = carsHere.get(car.carId);
-    const thing = { name: nameOf.car(car.carId), words: `The car “${car.name}”`, ours, theirs: car };
-    await settle(things, thing, notes, async () => {
-      if (ours) await updateCarRow(tx, car.carId, car);
-      else await createCarRow(tx, car.carId, car, now);
-    });
-  }
-  const found = await loadCards(tx, { id: { in: cards.map(({ cardId }) => cardId) } });
-  const cardsHere = new Map(found.map((card) => [card.cardId, card]));
-  await createCards(
-    tx,
-    cards.filter(({ cardId }) => !cardsHere.has(cardId)),
-    now,
-  );
-  for (const card of cards.filter(({ cardId }) => cardsHere.has(cardId))) {
-    const ours = cardsHere.get(card.cardId);
-    const thing = {
-      name: nameOf.card(card.cardId),
-      words: `The card “${card.card.name}”`,
-      ours,
-      theirs: card,
-    };
-    await settle(things, thing, notes, () => updateCard(tx, card));
-  }
-  return notes;
-}
-
-async function takeSettings(things: Things, ours: CarriedHead, notes: string[]): Promise<void> {
-  const { eventId, settings } = things.file.head.event;
-  const words = 'What is set for the event (penalties, conditions, tyres)';
-  const thing = { name: nameOf.settings(), words, ours: ours.event.settings, theirs: settings };
-  await settle(things, thing, notes, () => updateSettings(things.tx, eventId, settings));
-}
-
-async function takeItinerary(things: Things, ours: CarriedHead, notes: string[]): Promise<void> {
-  const { tx, file } = things;
-  const { eventId } = file.head.event;
-  const theirs = newestOf(file.head);
-  const last = newestOf(ours);
-  const thing = { name: nameOf.itinerary(), words: 'The itinerary', ours: last.text, theirs: theirs.text };
-  await settle(things, thing, notes, async () => {
-    const read = readItineraryText(theirs.text);
-    if (!read.ok) throw new AppError('badInput', `The itinerary cannot be read. ${MISFIT}`);
-    const { bulletinNumber: number } = theirs;
-    const bulletinNumber = number !== null && (await hasBulletin(tx, eventId, number)) ? null : number;
-    const isHere = ours.versions.some(({ versionId }) => versionId === theirs.versionId);
-    const versionId = isHere ? randomUUID() : theirs.versionId;
-    const version = { ...theirs, versionId, bulletinNumber, number: last.number + 1 };
-    await createVersion(tx, eventId, { ...version, itinerary: read.itinerary });
-    await updateEventDates(tx, eventId, theirs.text);
-  });
-}
-
-/** Returns the file in the words of this server: a car that was entered on both is one entry, the one here. */
-async function takeEntries(things: Things, ours: CarriedHead, notes: string[]): Promise<CarriedEvent> {
-  const { tx, now } = things;
-  let file = things.file;
-  const { eventId } = file.head.event;
-  const here = new Map(ours.entries.map((entry) => [entry.entryId, entry]));
-  for (const entry of things.file.head.entries) {
-    const known = here.get(entry.entryId);
-    const twin = ours.entries.find(({ carId }) => carId === entry.carId);
-    const words = `The entry of car ${entry.carNumber}`;
-    if (!known && twin) {
-      file = JSON.parse(JSON.stringify(file).replaceAll(entry.entryId, twin.entryId)) as CarriedEvent;
-      notes.push(
-        `Car ${entry.carNumber} was entered on both servers. Its work came to the entry of this one.`,
-      );
-      continue;
-    }
-    const thing = { name: nameOf.entry(entry.entryId), words, ours: known, theirs: entry };
-    await settle(things, thing, notes, async () => {
-      const startPosition = await freePosition(tx, eventId, entry);
-      if (startPosition !== entry.startPosition) {
-        notes.push(
-          `${words}: start position ${entry.startPosition} is taken here, so it got ${startPosition}.`,
-        );
-      }
-      if (known) await updateEntryRow(tx, entry.entryId, entryFieldsOf({ ...entry, startPosition }));
-      else await createEntryRow(tx, { ...entry, eventId, startPosition }, now);
-    });
-  }
-  return file;
-}
-
-function entryFieldsOf({
-  carNumber,
-  startPosition,
-  positionsBySection,
-  people,
-}: CarriedHead['entries'][number]) {
-  return { carNumber, startPosition, positionsBySection, people };
-}
-
-async function freePosition(
-  tx: TeamTx,
-  eventId: string,
-  entry: CarriedHead['entries'][number],
-): Promise<number> {
-  for (let startPosition = entry.startPosition; ; startPosition += 1) {
-    const place = { eventId, carId: null, startPosition };
-    if ((await findTaken(tx, place, entry.entryId)) === null) return startPosition;
-  }
+  await takeSettings(merging, ours, notes);
+  await takeItinerary(merging, ours, notes);
+  const renamed = await takeEntries(merging, ours, notes);
+  return takeWork({ ...merging, file: renamed }, lockedSeq);
 }
 
 /** So many are decided at once: the rows of a few hundred actions are read and written in one go. */
 const DECIDED_AT_ONCE = 200;
 const OTHER_CONTENT = 'Its id stands here for something else, so it was not taken.';
 
-async function takeWork({ tx, file, bringer, now }: Things, lockedSeq: number) {
+async function takeWork({ tx, file, bringer, now }: Bringing, lockedSeq: number) {
   const { eventId } = file.head.event;
   const contents = await findContents(
     tx,
@@ -477,42 +266,6 @@ function arrivalOf(action: CarriedAction, by: { bringer: string; revokedAt: Map<
     },
     carried: { serviceStood: !flags.some(({ code }) => code === 'serviceCancelled'), broughtBy: by.bringer },
   };
-}
-
-function itinerariesOf({ versions }: CarriedHead): Itinerary[] {
-  return versions.flatMap(({ text }) => {
-    const read = readItineraryText(text);
-    return read.ok ? [read.itinerary] : [];
-  });
-}
-
-/** What the file's ids are called. */
-function namesIn({ head, actions }: CarriedEvent): EntryNames {
-  const people = new Map(head.people.map(({ personId, name }) => [personId, name]));
-  const cards = new Map(head.cards.map(({ cardId, card }) => [cardId, card.name]));
-  const snags = new Map(
-    actions.flatMap(({ entries }) =>
-      entries.flatMap(({ body }) => (body.kind === 'snagRaised' ? [[body.snagId, body.words] as const] : [])),
-    ),
-  );
-  const { timeZone } = newestOf(head).text;
-  const card = (id: string) => cards.get(id) ?? 'a card';
-  return {
-    person: (id) => people.get(id) ?? 'Someone',
-    card,
-    task: ({ source }) =>
-      source.kind === 'card' ? card(source.cardId) : (snags.get(source.snagId) ?? 'a snag'),
-    service: (id) => `Service ${id}`,
-    stage: (id) => id,
-    control: (id) => id,
-    clock: (at) => formatClock(at, timeZone),
-    reading: (id) => id,
-  };
-}
-
-function deedOf(action: CarriedAction, names: EntryNames): string {
-  const [first] = withLogEntries(action).entries;
-  return first ? entryInWords({ ...first, flags: [] }, names) : 'Something that was refused there';
 }
 
 async function picturesOf(tx: TeamTx, head: CarriedHead): Promise<TakeOutcome['pictures']> {
