@@ -99,4 +99,9 @@ export type { ColumnKey } from './table-columns';
 export { COLUMN_HEADINGS } from './table-columns';
 export type { ActualTime, ActualTimes } from './target-due-at';
 export { targetDueAt } from './target-due-at';
+// Times at controls, as an organiser has them
+export type { ControlPass } from './time-list/model';
+export { readTimeList } from './time-list/read-time-list';
+export { type ServiceLeave, serviceLeaves } from './time-list/service-leaves';
+export { timeListCells } from './time-list/time-list-cells';
 export { stageStartAt, toWholeMinute } from './whole-minute';
