@@ -76,6 +76,7 @@ export type {
 } from './reading/read-itinerary-model';
 export { readTableToText } from './reading/read-table-to-text';
 // Who started, who stopped, where and why
+export { carClasses, recordsOfClass } from './retirement-list/car-classes';
 export { type CarCounts, countCars } from './retirement-list/count-cars';
 export { type DrivenStretch, drivenStretches } from './retirement-list/driven-stretches';
 export { CAUSE_WORDS, OUTCOME_WORDS, SOURCE_WORDS } from './retirement-list/list-words';
