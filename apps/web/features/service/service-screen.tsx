@@ -16,6 +16,7 @@ import { WayHere, WayHome } from '../control/way-sheets';
 import { bayAddress, readingsAddress, sheetAddress, tyresAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
 import { QueueSheet } from '../sheet/queue-sheet';
+import { OutNotice } from '../stopped/out-notice';
 import { carNameOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
@@ -75,6 +76,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
           {times.recordedOut ? <WayHome work={work} visit={visit} by={replica.me.personId} /> : null}
         </Stack>
       </div>
+      <OutNotice replica={replica} state={state} visit={visit} />
       {visit.serviceIndex === 0 ? <HomeWork work={work} entry={entry} /> : null}
       <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
       <QueueSheet cards={cards} />

@@ -57,10 +57,7 @@ export function latenessTrendInWords(trend: ShareTrend): string {
   return `${trend.direction === 'improving' ? 'falling' : 'rising'}; unlikely to be chance`;
 }
 
-function byInWords({
-  medianMinutes,
-  worstMinutes,
-}: MinutesOver) {
+function byInWords({ medianMinutes, worstMinutes }: MinutesOver) {
   if (medianMinutes === null || worstMinutes === null) return '';
   if (medianMinutes === worstMinutes) return `, by ${worstMinutes} min`;
   return `: by ${medianMinutes} min in the middle, ${worstMinutes} min at worst`;
