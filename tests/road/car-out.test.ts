@@ -29,7 +29,7 @@ it('asks for no work on a car that is out, from there on, until it starts again'
   for (const screen of ['service', 'bay']) {
     await page.goto(`/${screen}/${at('B')}`);
     await outSince.waitFor();
-    await nothing.waitFor();
+    await nothing.first().waitFor();
     expect(await page.getByText('0 cards can wait').count()).toBe(1);
     await expectAccessible(page, `out-${screen}`);
   }

@@ -56,7 +56,7 @@ it('goes from pasted times to who left service late, and why', async () => {
   await maximum.fill('soon');
   await page.getByText('Type whole minutes, from 0 to 720.').waitFor();
   await maximum.fill('10');
-  await page.getByText('1 of these were over the 10 min', { exact: false }).waitFor();
+  await page.getByText('1 of these was over the 10 min', { exact: false }).waitFor();
   await expectAccessible(page, 'times-preview');
 
   await save.click();
@@ -67,7 +67,7 @@ it('goes from pasted times to who left service late, and why', async () => {
   await page.getByText('1 brought all of it along from the road.', { exact: false }).waitFor();
   await page.getByText('Of 1 nobody can say', { exact: false }).waitFor();
   const serviceA = page.getByRole('row', { name: /^A, TC2A to TC2B/ });
-  expect(await serviceA.getByRole('cell').first().innerText()).toContain('2 of 3, 67 %');
+  expect(await serviceA.getByRole('cell').first().textContent()).toContain('2 of 3, 67 %');
   expect((await organiser.timeList.get(own)).saved).toMatchObject({ maxLateMinutes: 10, source: LIST });
 
   const [download] = await Promise.all([

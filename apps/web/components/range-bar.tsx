@@ -28,7 +28,14 @@ export function RangeBar({ children, value, low, high, top }: RangeBarProps) {
         aria-hidden="true"
       >
         <path className={styles.axis} vectorEffect="non-scaling-stroke" d={`M0 ${THICK / 2}H${LONG}`} />
-        <rect className={styles.sure} x={x(low)} y="2" width={x(high) - x(low)} height={THICK - 4} />
+        <rect
+          className={styles.sure}
+          vectorEffect="non-scaling-stroke"
+          x={x(low)}
+          y="2"
+          width={x(high) - x(low)}
+          height={THICK - 4}
+        />
         <path className={styles.value} vectorEffect="non-scaling-stroke" d={`M${x(value)} 0V${THICK}`} />
       </svg>
     </span>

@@ -33,7 +33,9 @@ const COLUMNS: TableColumn<LatenessRow>[] = [
     key: 'over',
     heading: 'Service too long',
     cell: ({ figures: { overran } }) =>
-      overran.count === 0 ? '–' : `${overran.count} times, by ${minutesInWords(overran)}`,
+      overran.count === 0
+        ? '–'
+        : `${overran.count === 1 ? 'once' : `${overran.count} times`}, by ${minutesInWords(overran)}`,
   },
   {
     key: 'beyond',

@@ -26,7 +26,7 @@ describe('lateness in words', () => {
     expect(overrunInWords(figures)).toBe(
       'In 1 of these the service itself took too long, by 2 min. 1 brought all of it along from the road. Of 1 nobody can say: the list lacks the clock at the way in or out.',
     );
-    expect(beyondInWords(figures, 15)).toBe('1 of these were over the 15 min that the event allows.');
+    expect(beyondInWords(figures, 15)).toBe('1 of these was over the 15 min that the event allows.');
     expect(lateShareInWords(figures)).toBe('3 of 5, 60 % (23 to 88)');
     expect(minutesInWords(figures.late)).toBe('3 min, at worst 16');
   });

@@ -28,11 +28,12 @@ export function overrunInWords({ late, overran }: LatenessFigures): string | nul
   return sentences.join(' ');
 }
 
-/** "2 of them left more than the 15 min late that are allowed." */
+/** "2 of these were over the 15 min that the event allows." */
 export function beyondInWords({ late, beyond }: LatenessFigures, maximum: number): string | null {
   if (late.count === 0) return null;
   const allowed = `the ${maximum} min that the event allows`;
-  return beyond.count === 0 ? `None was over ${allowed}.` : `${beyond.count} of these were over ${allowed}.`;
+  if (beyond.count === 0) return `None was over ${allowed}.`;
+  return `${beyond.count} of these ${beyond.count === 1 ? 'was' : 'were'} over ${allowed}.`;
 }
 
 /** "12 of 40, 30 % (18 to 45)". */
