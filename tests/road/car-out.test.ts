@@ -31,6 +31,7 @@ it('asks for no work on a car that is out, from there on, until it starts again'
     await outSince.waitFor();
     await nothing.first().waitFor();
     expect(await page.getByText('0 cards can wait').count()).toBe(1);
+    expect(await page.getByRole('heading', { name: 'For the crew, at the first halt' }).count()).toBe(0);
     await expectAccessible(page, `out-${screen}`);
   }
   await page.goto(`/board/?${new URLSearchParams({ team: teamId, event: eventId })}`);

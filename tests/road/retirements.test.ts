@@ -123,7 +123,7 @@ it('shows what keeps failing over the events', async () => {
   await page.getByText('From event to event: falling', { exact: false }).waitFor();
   // The drawing names each curve and says in words what it shows; its table and every figure open on a tap.
   const drawing = page.getByRole('img', { name: /^Of 18 cars, the share stopped by each cause/ });
-  expect(await drawing.locator('text').allTextContents()).toContain('Mechanical 39 %');
+  expect(await drawing.locator('text').allTextContents()).toContain('Mechanical39 %');
   await expectAccessible(page, 'failing-desk');
   await page.emulateMedia({ colorScheme: 'dark' });
   await page.setViewportSize(PHONE);

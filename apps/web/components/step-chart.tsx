@@ -8,8 +8,9 @@ import styles from './step-chart.module.css';
 
 export interface StepCurve {
   key: string;
-  /** Stands at the end of the curve: "Off road 12 %". */
-  label: string;
+  /** Stands at the end of the curve, "Off road", and below it how high that is, "12 %". */
+  name: string;
+  amount: string;
   /** Each holds its height until the next. */
   steps: readonly { x: number; y: number }[];
 }
@@ -29,13 +30,14 @@ export interface StepChartProps {
 
 const HEIGHT = 280;
 const LEFT = 52;
-const RIGHT = 132;
+const RIGHT = 116;
 const TOP = 16;
 const BOTTOM = 52;
 const NARROWEST = 300;
 const TICK_EVERY = 56;
 const LEVELS = 4;
-const LABEL_APART = 19;
+const LABEL_APART = 37;
+const LINE = 17;
 const LABEL_GAP = 22;
 /** Told apart on black and white paper, too. */
 const DASHES = [undefined, '10 5', '2 4', '14 4 2 4', '6 3'];
@@ -89,7 +91,10 @@ export function StepChart({ says, along, end, write, curves }: StepChartProps) {
                 d={`M${width - RIGHT} ${y(lastOf(curve))}L${width - RIGHT + LABEL_GAP} ${at}`}
               />
               <text x={width - RIGHT + LABEL_GAP + 4} y={at + 5}>
-                {curve.label}
+                {curve.name}
+                <tspan x={width - RIGHT + LABEL_GAP + 4} dy={LINE}>
+                  {curve.amount}
+                </tspan>
               </text>
             </g>
           );

@@ -31,13 +31,13 @@ function Drawing({ along: { curves, furthest, starts } }: { along: Along }) {
   const drawn = curves.flatMap(({ cause, steps }) => {
     const last = steps.at(-1);
     if (!last) return [];
-    const label = `${causeInWords(cause)} ${percentInWords(last.share)}`;
-    return [{ key: cause, label, steps: steps.map(({ distance, share }) => ({ x: distance, y: share })) }];
+    const drawnSteps = steps.map(({ distance, share }) => ({ x: distance, y: share }));
+    return [{ key: cause, name: causeInWords(cause), amount: percentInWords(last.share), steps: drawnSteps }];
   });
   if (drawn.length === 0) return <p>Nothing stopped a car so far.</p>;
   return (
     <StepChart
-      says={`Of ${starts} cars, the share stopped by each cause along the stages; in the end ${drawn.map(({ label }) => label).join(', ')}.`}
+      says={`Of ${starts} cars, the share stopped by each cause along the stages; in the end ${drawn.map(({ name, amount }) => `${name} ${amount}`).join(', ')}.`}
       along="stage km"
       end={furthest}
       write={percentInWords}

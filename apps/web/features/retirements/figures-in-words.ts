@@ -22,6 +22,21 @@ export function rangeInWords({ perThousand }: Rate): string {
 }
 
 /**
+ * What stopped no car, and how often it may do so all the same. Of no stops each cause has the same bounds.
+ *
+ * @example
+ * noneInWords(rows) // 'No stop by off road, time: each at most 1.6.'
+ */
+export function noneInWords(rows: readonly { name: string; rate: Rate }[]): string {
+  const [first] = rows;
+  const names = rows.map(({ name }) => name.toLowerCase()).join(', ');
+  const range = first?.rate.perThousand
+    ? `: ${rows.length > 1 ? 'each ' : ''}${rangeInWords(first.rate)}`
+    : '';
+  return `No stop by ${names}${range}.`;
+}
+
+/**
  * Whether it changes from event to event.
  *
  * @example

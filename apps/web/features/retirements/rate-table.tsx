@@ -2,7 +2,7 @@ import type { RetirementFigures } from '@halfshaft/contract';
 import { Disclosure } from '@/components/disclosure';
 import { Sheet } from '@/components/sheet';
 import { Table, type TableColumn } from '@/components/table';
-import { growthInWords, partsInWords, rangeInWords, rateInWords } from './figures-in-words';
+import { growthInWords, noneInWords, partsInWords, rangeInWords, rateInWords } from './figures-in-words';
 import { RateBar, topOfRates } from './rate-bar';
 import { type RateRow, rateRows } from './rate-rows';
 
@@ -34,7 +34,11 @@ export interface RateTableProps extends RetirementFigures {
 /** How often each cause stops a car, drawn with how sure that is; what broke; every figure of it behind. */
 export function RateTable({ figures, parts, withGrowth = false }: RateTableProps) {
   const rows = rateRows(figures);
-  const top = topOfRates(rows.map(({ rate }) => rate));
+  const [all, ...causes] = rows;
+  // A phone shows what did stop cars; what did not is said in a line.
+  const shown = rows.filter((row) => row === all || row.rate.stops > 0);
+  const none = causes.filter(({ rate }) => rate.stops === 0);
+  const top = topOfRates(shown.map(({ rate }) => rate));
   const drawn: TableColumn<RateRow> = {
     key: 'drawn',
     heading: 'Per 1,000 stage km',
@@ -47,9 +51,10 @@ export function RateTable({ figures, parts, withGrowth = false }: RateTableProps
         caption="Stops per 1,000 stage km by cause"
         captionHidden
         columns={[CAUSE, STOPS, drawn]}
-        rows={rows}
+        rows={shown}
         rowKey={({ name }) => name}
       />
+      {none.length > 0 ? <p>{noneInWords(none)}</p> : null}
       {parts.length > 0 ? <p>What broke: {partsInWords(parts)}.</p> : null}
       <Disclosure summary="Every figure, and how to read it" printOpen>
         <p>
