@@ -4,6 +4,7 @@ import { DEMO_EVENT_NAME, DEMO_ITINERARY, DEMO_TIME_ZONE } from './itinerary';
 import { playDemo } from './play-demo';
 import { playSeason } from './play-season';
 import { DEMO_RETIREMENTS } from './retirements';
+import { DEMO_TIMES } from './times';
 
 const HELPER_DAYS = 30;
 const UNUSED_POSITION = 1;
@@ -71,6 +72,9 @@ export async function loadDemoEdition(access: DemoAccess, house: DemoHouse): Pro
   const list = { organiserId, publishedEventId, source: DEMO_RETIREMENTS, replaces: null };
   const kept = await organiser.retirement.save(list);
   if (!kept.ok) throw new Error(`The demo’s list of retirements has a problem: ${kept.problems[0]?.message}`);
+  const times = { organiserId, publishedEventId, source: DEMO_TIMES, maxLateMinutes: 15, replaces: null };
+  const timed = await organiser.timeList.save(times);
+  if (!timed.ok) throw new Error(`The demo’s list of times has a problem: ${timed.problems[0]?.message}`);
   const events: Record<string, string> = {};
   for (const team of DEMO_TEAMS) events[team.key] = await enterTeam(access, house, team, publishedEventId);
   return { startsOn, events };

@@ -163,7 +163,19 @@ export const FIXTURES: Variant[] = [
     publishedEventId,
   })),
   variant('retirement.save', 'organiser', listToReplace),
-  variant('retirement.figures', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
+  variant('retirement.figures', 'organiser', ({ organiser: { organiserId } }) => ({
+    organiserId,
+    className: null,
+  })),
+  variant('timeList.get', 'organiser', ({ organiser: { organiserId, publishedEventId } }) => ({
+    organiserId,
+    publishedEventId,
+  })),
+  variant('timeList.save', 'organiser', timesToReplace),
+  variant('timeList.figures', 'organiser', ({ organiser: { organiserId } }) => ({
+    organiserId,
+    className: null,
+  })),
   variant('organiser.publish', 'organiser', ({ organiser: { organiserId, draftId } }) => ({
     organiserId,
     publishedEventId: draftId,
@@ -223,6 +235,13 @@ async function listToReplace({ organiser: { caller, organiserId, publishedEventI
   const { saved } = await caller.retirement.get({ organiserId, publishedEventId });
   const source = 'Car,What happened\n7,finished';
   return { organiserId, publishedEventId, source, replaces: saved?.savedAt ?? null };
+}
+
+/** Other times in place of those the world has. */
+async function timesToReplace({ organiser: { caller, organiserId, publishedEventId } }: World) {
+  const { saved } = await caller.timeList.get({ organiserId, publishedEventId });
+  const list = { source: 'Car,Control,Minutes late\n7,TC1,3', maxLateMinutes: 20 };
+  return { organiserId, publishedEventId, ...list, replaces: saved?.savedAt ?? null };
 }
 
 function eventOf({ organiser: { organiserId, draftId } }: World) {

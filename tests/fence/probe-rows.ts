@@ -6,7 +6,7 @@ export interface SpareKeys {
   emptyEventId: string;
   /** Was refused, so nothing was applied. */
   refusedActionId: string;
-  /** An organiser's event without a list of retirements. */
+  /** An organiser's event without a list of retirements or times. */
   draftId: string;
   /** In no event. */
   idleCarId: string;
@@ -61,5 +61,6 @@ export const TABLE_PROBES: Record<string, TableProbe> = {
   shared_record: probe('level', byId, true),
   shared_release: probe(null, () => ({ id: randomUUID(), number: HIGH })),
   retirement_list: probe('source', ({ draftId }) => ({ event_id: draftId })),
+  time_list: probe('source', ({ draftId }) => ({ event_id: draftId })),
   published_itinerary: probe(null, () => ({ id: randomUUID(), number: HIGH })),
 };

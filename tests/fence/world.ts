@@ -140,6 +140,8 @@ async function foundOrganiser(house: House): Promise<World['organiser']> {
   }
   const stopped = 'Car,What happened,Where,Cause\n7,out,in SS1,mechanical';
   await account.caller.retirement.save({ organiserId, publishedEventId, source: stopped, replaces: null });
+  const times = { source: 'Car,Control,Minutes late\n7,TC1,2', maxLateMinutes: 15, replaces: null };
+  await account.caller.timeList.save({ organiserId, publishedEventId, ...times });
   // Of a published event, too, what is not issued is nobody else's business.
   const later = { ...ITINERARY, startsOn: '2026-06-27' };
   await account.caller.organiser.saveEvent({ ...event, publishedEventId, itinerary: later });

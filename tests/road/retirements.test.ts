@@ -103,7 +103,7 @@ it('shows what keeps failing over the events', async () => {
   });
   await page.reload();
   await page.getByText('1 event').first().waitFor();
-  await page.getByText('needs a second event').first().waitFor();
+  await page.getByText('From event to event: needs a second event.').waitFor();
 
   const { organiserId } = own;
   const later = { ...ITINERARY, startsOn: '2027-06-12' };
@@ -120,12 +120,29 @@ it('shows what keeps failing over the events', async () => {
   });
   await page.reload();
   await page.getByText('2 events').first().waitFor();
-  await page.getByText('falling; unlikely to be chance').first().waitFor();
-  await page.getByText('too few to tell').first().waitFor();
+  await page.getByText('From event to event: falling', { exact: false }).waitFor();
+  // The drawing names each curve and says in words what it shows; its table and every figure open on a tap.
+  const drawing = page.getByRole('img', { name: /^Of 18 cars, the share stopped by each cause/ });
+  expect(await drawing.locator('text').allTextContents()).toContain('Mechanical39 %');
   await expectAccessible(page, 'failing-desk');
   await page.emulateMedia({ colorScheme: 'dark' });
   await page.setViewportSize(PHONE);
   await expectAccessible(page, 'failing-phone-dark');
+  await page.emulateMedia({ colorScheme: 'light' });
+  await expectAccessible(page, 'failing-phone');
+  const table = page.getByRole('table', { name: 'Every figure by cause' });
+  expect(await table.isVisible()).toBe(false);
+  await page.getByText('Every figure, and how to read it').click();
+  await table.getByText('too few to tell').first().waitFor();
+  await page.getByText('The shares as a table').click();
+  await page.getByRole('table', { name: 'Share stopped along the stages' }).waitFor();
+  await expectAccessible(page, 'failing-phone-open');
+
+  await page.getByLabel('Class').selectOption('R');
+  await page.getByRole('heading', { name: 'What keeps failing, class R' }).waitFor();
+  await page.getByText('Nothing stopped a car so far.').waitFor();
+  await page.getByLabel('Class').selectOption({ label: 'All cars' });
+  await page.getByRole('heading', { name: 'What keeps failing', exact: true }).waitFor();
   await page.getByRole('link', { name: 'Larchwater Stages again' }).click();
   await page.getByText('8 cars started: 8 finished.').waitFor();
 });
@@ -185,9 +202,9 @@ it('replaces a list as a whole, never unseen, and goes by the itinerary that hol
   expect(after?.figures.rates.all.stops).toBe(2);
 
   expect(await save(listOf('1\t\tfinished'), savedAt)).toMatchObject({ ok: true, cars: 1 });
-  expect((await organiser.retirement.figures({ organiserId: own.organiserId })).events).toMatchObject([
-    { cars: { starters: 1, finished: 1 }, leftOut: [] },
-  ]);
+  expect(
+    (await organiser.retirement.figures({ organiserId: own.organiserId, className: null })).events,
+  ).toMatchObject([{ cars: { starters: 1, finished: 1 }, leftOut: [] }]);
 });
 
 it('refuses to replace unseen what another saved, keeps the typing, and takes it once the other list was seen', async () => {

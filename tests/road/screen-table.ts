@@ -143,6 +143,14 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
       full(at({ organiser: ids.organiser, event: ids.published }), /cars started/, 'organiser'),
       { ...gone('organiser'), query: at({ organiser: ids.organiser, event: NOBODYS }) },
     ],
+    '/organiser/times/': [
+      full(
+        at({ organiser: ids.organiser, event: ids.published }),
+        /times a car left service late/,
+        'organiser',
+      ),
+      { ...gone('organiser'), query: at({ organiser: ids.organiser, event: NOBODYS }) },
+    ],
     '/organiser/failing/': [
       full(at({ organiser: ids.organiser }), /Per 1,000 stage km/, 'organiser'),
       empty(at({ organiser: ids.emptyOrganiser }), /No event with a list yet/, 'newOrganiser'),

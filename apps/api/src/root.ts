@@ -12,6 +12,7 @@ import { retirementRouter } from './features/retirement/router';
 import { shareRouter } from './features/share/router';
 import { startListRouter } from './features/start-list/router';
 import { teamRouter } from './features/team/router';
+import { timeListRouter } from './features/time-list/router';
 import { workRouter } from './features/work/router';
 import { createCaller, router } from './trpc';
 
@@ -31,6 +32,7 @@ export const appRouter = router({
   bringIn: bringInRouter,
   reliability: reliabilityRouter,
   retirement: retirementRouter,
+  timeList: timeListRouter,
 });
 
 /** Clients import this type and nothing else. */

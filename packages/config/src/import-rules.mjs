@@ -69,6 +69,8 @@ const WEB_BASE = {
     '@noble/hashes',
     'idb',
     'd3-array',
+    'd3-scale',
+    'd3-shape',
     'react-hook-form',
     '@hookform/**',
     'qrcode',

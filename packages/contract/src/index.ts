@@ -17,5 +17,6 @@ export * from './retirement';
 export * from './share';
 export * from './start-list';
 export * from './team';
+export * from './time-list';
 export * from './words';
 export * from './work';

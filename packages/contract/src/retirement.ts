@@ -60,10 +60,16 @@ export const saveRetirementsOutput = z.discriminatedUnion('ok', [
   z.object({ ok: z.literal(false), problems: z.array(z.custom<ItineraryProblem>()) }),
 ]);
 
-export const retirementFiguresInput = z.object({ organiserId });
-/** Over all events of the organiser that have a list. */
+export const retirementFiguresInput = z.object({
+  organiserId,
+  /** One of `classes`; null: all cars. */
+  className: z.string().max(20).nullable(),
+});
+/** Over all events of the organiser that have a list; of the cars of one class, where one is named. */
 export const retirementFiguresOutput = z.object({
   /** In the order they were held. */
   events: z.array(fieldOfEvent),
+  /** Those that any car of any list stands in. */
+  classes: z.array(z.string()),
   ...retirementFigures.shape,
 });

@@ -76,6 +76,7 @@ export type {
 } from './reading/read-itinerary-model';
 export { readTableToText } from './reading/read-table-to-text';
 // Who started, who stopped, where and why
+export { carClasses, recordsOfClass } from './retirement-list/car-classes';
 export { type CarCounts, countCars } from './retirement-list/count-cars';
 export { type DrivenStretch, drivenStretches } from './retirement-list/driven-stretches';
 export { CAUSE_WORDS, OUTCOME_WORDS, SOURCE_WORDS } from './retirement-list/list-words';
@@ -99,4 +100,9 @@ export type { ColumnKey } from './table-columns';
 export { COLUMN_HEADINGS } from './table-columns';
 export type { ActualTime, ActualTimes } from './target-due-at';
 export { targetDueAt } from './target-due-at';
+// Times at controls, as an organiser has them
+export type { ControlPass } from './time-list/model';
+export { readTimeList } from './time-list/read-time-list';
+export { type ServiceLeave, serviceLeaves } from './time-list/service-leaves';
+export { timeListCells } from './time-list/time-list-cells';
 export { stageStartAt, toWholeMinute } from './whole-minute';

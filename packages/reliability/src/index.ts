@@ -44,12 +44,20 @@ export type {
 export type { Ending, Exposure, Origin, PartFailure, Spot } from './exposure/exposure';
 export { exposuresOf } from './exposure/exposures-of';
 export { type LifeData, observationsOf } from './exposure/observations-of';
+export { type CountedShare, countedShare } from './field/counted-share';
 // A field of starters, from what an organiser writes down
 export { type FieldFigures, fieldFigures } from './field/field-figures';
 export type { FieldStretch } from './field/field-stretch';
 export { type EventCount, type GrowthOverEvents, growthOverEvents } from './field/growth-over-events';
+export {
+  type LatenessByService,
+  type LatenessFigures,
+  latenessByService,
+  type MinutesOver,
+} from './field/lateness-figures';
+export { type SharedCount, type ShareTrend, shareTrend } from './field/share-trend';
 export { type StopRate, type StopRates, stopRates } from './field/stop-rates';
-export { type StopsAlong, type StopsAtMark, stopsAlong } from './field/stops-along';
+export { type StopsAlong, type StopsAtMark, type StopsCurve, stopsAlong } from './field/stops-along';
 export { fitExponential } from './fit/fit-exponential';
 export { fitLognormal } from './fit/fit-lognormal';
 export { fitWeibull } from './fit/fit-weibull';

@@ -18,6 +18,7 @@ import { reasonNamesOf } from '../service/time-in-words';
 import type { Visit } from '../service/visit';
 import { VisitClock } from '../service/visit-clock';
 import { visitFacts, visitTitle } from '../service/visit-facts';
+import { LaterOutNotice } from '../stopped/later-out-notice';
 import { carNameOf, nameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import styles from './bay.module.css';
@@ -74,6 +75,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
       {isIn ? null : wayHere}
       {times.recordedOut ? <WayHome work={work} visit={visit} by={by} /> : null}
       <LaterBulletinNotice teamId={work.teamId} eventId={work.eventId} />
+      <LaterOutNotice replica={replica} state={state} visit={visit} />
       <WhoSheet work={work} by={by} onChoose={setBy} />
       <CarGate work={work} visit={visit} by={by} />
       <div className={styles.raise}>

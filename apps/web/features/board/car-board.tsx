@@ -8,6 +8,7 @@ import { findVisit, serviceNow, type Visit } from '../service/visit';
 import { VisitClock } from '../service/visit-clock';
 import { visitTitle } from '../service/visit-facts';
 import { callOffSteps } from '../sheet/call-off';
+import { OutNotice } from '../stopped/out-notice';
 import { carNameOf } from '../work/names';
 import type { LoadedWork } from '../work/work-page';
 import styles from './board.module.css';
@@ -64,6 +65,7 @@ function AtService({ work, visit, now }: { work: LoadedWork; visit: Visit; now: 
           <li>{`${times.recordedOut ? 'Left' : 'Out'} ${clock(times.outAt)}`}</li>
         </ol>
       </div>
+      <OutNotice replica={replica} state={state} visit={visit} />
       {lines.length === 0 ? <p className={styles.row}>Nothing is open here.</p> : null}
       <ul className={styles.rows}>
         {lines.slice(0, MOST_LINES).map((line) => (

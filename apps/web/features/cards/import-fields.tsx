@@ -4,7 +4,7 @@ import { ChoiceGroup } from '@/components/choice-group';
 import { Disclosure } from '@/components/disclosure';
 import { FileField } from '@/components/file-field';
 import { TextArea } from '@/components/text-area';
-import { decodeText } from '@/lib/decode-text';
+import { textOfFile } from '@/lib/text-of-file';
 import type { HowToImport } from './check-card-table';
 import { TableHelp } from './table-help';
 
@@ -22,9 +22,6 @@ const HOW_CHOICES = [
   },
 ];
 
-/** A full set takes some forty thousand bytes; a file this large is something else. */
-const MOST_FILE_BYTES = 2_000_000;
-
 export interface ImportFieldsProps {
   form: UseFormReturn<ImportForm>;
   boxRef: RefObject<HTMLTextAreaElement | null>;
@@ -36,22 +33,9 @@ export function ImportFields({ form, boxRef }: ImportFieldsProps) {
   const { ref: registerBox, ...box } = register('text');
 
   async function take(file: File) {
-    if (file.size > MOST_FILE_BYTES) {
-      return setTrouble(`${file.name} is too large for a table of cards. Save the cards alone as CSV.`);
-    }
-    try {
-      const text = decodeText(new Uint8Array(await file.arrayBuffer()));
-      // A spreadsheet's own file is a packed one: nothing a person reads has a NUL in it.
-      if (text.includes('\0')) {
-        return setTrouble(`${file.name} is no text. In the spreadsheet, save it as CSV and choose that.`);
-      }
-      setTrouble(undefined);
-      // As a text box keeps its lines.
-      const lines = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
-      setValue('text', lines, { shouldDirty: true, shouldValidate: true });
-    } catch {
-      setTrouble(`${file.name} could not be read. Choose it again, or paste its rows below.`);
-    }
+    const read = await textOfFile(file, 'a table of cards');
+    setTrouble(read.ok ? undefined : read.says);
+    if (read.ok) setValue('text', read.text, { shouldDirty: true, shouldValidate: true });
   }
 
   return (

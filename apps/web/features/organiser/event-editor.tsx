@@ -11,7 +11,7 @@ import { ItineraryEditor } from '../itinerary/itinerary-editor';
 import { itineraryToForm } from '../itinerary/itinerary-form';
 import { useNewItinerary } from '../itinerary/use-new-itinerary';
 import { StartListSheet } from '../start-list/start-list-sheet';
-import { organiserAddress, retirementsAddress } from './organiser-addresses';
+import { organiserAddress, retirementsAddress, timesAddress } from './organiser-addresses';
 import { type OrganiserEvent, saveWordsOf, standingInWords } from './organiser-event';
 
 export interface EventEditorProps {
@@ -52,9 +52,14 @@ export function EventEditor({ organiserId, organiserName, event }: EventEditorPr
         actions={
           <>
             {isPublished ? (
-              <LinkButton href={retirementsAddress(organiserId, event.publishedEventId)}>
-                Who stopped, and why
-              </LinkButton>
+              <>
+                <LinkButton href={retirementsAddress(organiserId, event.publishedEventId)}>
+                  Who stopped, and why
+                </LinkButton>
+                <LinkButton href={timesAddress(organiserId, event.publishedEventId)}>
+                  Times at controls
+                </LinkButton>
+              </>
             ) : null}
             <LinkButton href={organiserAddress(organiserId)}>Back to the events</LinkButton>
           </>

@@ -8,3 +8,6 @@ export const retirementsAddress = (organiser: string, event: string) =>
 /** What keeps failing, over all events. */
 export const failingAddress = (organiser: string) =>
   `/organiser/failing/?${new URLSearchParams({ organiser })}`;
+/** When the cars of an event came to its controls. */
+export const timesAddress = (organiser: string, event: string) =>
+  `/organiser/times/?${new URLSearchParams({ organiser, event })}`;

@@ -2,7 +2,7 @@ import type { getRetirementsOutput } from '@halfshaft/contract';
 import type { z } from 'zod';
 import { Notice } from '@/components/notice';
 import { Sheet } from '@/components/sheet';
-import { AlongTable } from './along-table';
+import { AlongSheet } from './along-sheet';
 import { CarTable } from './car-table';
 import { carsInWords } from './figures-in-words';
 import { RateTable } from './rate-table';
@@ -32,7 +32,7 @@ export function EventReport({ saved: { field, figures, parts, records } }: { sav
         <p>{carsInWords(field.cars).join(' ')}</p>
       </Sheet>
       <RateTable figures={figures} parts={parts} />
-      <AlongTable along={figures.along} />
+      <AlongSheet along={figures.along} />
       <CarTable records={records} />
     </>
   );

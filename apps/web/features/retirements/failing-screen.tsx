@@ -1,4 +1,4 @@
-import type { FieldOfEvent, retirementFiguresOutput } from '@halfshaft/contract';
+import type { retirementFiguresOutput, timeFiguresOutput } from '@halfshaft/contract';
 import { csvText } from '@halfshaft/lifing';
 import type { z } from 'zod';
 import { Button } from '@/components/button';
@@ -6,13 +6,12 @@ import { EmptyState } from '@/components/empty-state';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { PrintButton } from '@/components/print-button';
-import { Sheet } from '@/components/sheet';
-import { Table, type TableColumn } from '@/components/table';
-import { dayInWords } from '@/lib/day-in-words';
 import { saveTable } from '@/lib/save-file';
-import { RowLink } from '../events/row-link';
-import { organiserAddress, retirementsAddress } from '../organiser/organiser-addresses';
-import { AlongTable } from './along-table';
+import { organiserAddress } from '../organiser/organiser-addresses';
+import { LatenessOverEvents } from '../times/lateness-over-events';
+import { AlongSheet } from './along-sheet';
+import { ClassChoice } from './class-choice';
+import { EventsSheet } from './events-sheet';
 import { rateCells } from './rate-cells';
 import { RateTable } from './rate-table';
 
@@ -22,33 +21,45 @@ export interface FailingScreenProps {
   organiserId: string;
   organiserName: string | undefined;
   over: z.infer<typeof retirementFiguresOutput>;
+  times: z.infer<typeof timeFiguresOutput>;
+  /** Null: all cars. */
+  className: string | null;
+  onChooseClass: (className: string | null) => void;
 }
 
 /** The figures over all events that have a list, and which these are. */
-export function FailingScreen({
-  organiserId,
-  organiserName,
-  over: { events, figures, parts },
-}: FailingScreenProps) {
-  const isEmpty = events.length === 0;
+export function FailingScreen(props: FailingScreenProps) {
+  const { organiserId, organiserName, over, times, className, onChooseClass } = props;
+  const { events, classes, figures, parts } = over;
+  const hasLists = events.length > 0;
+  const title = className === null ? TITLE : `${TITLE}, class ${className}`;
   return (
     <>
       <PageHeader
-        title={TITLE}
+        title={title}
         above={organiserName}
-        facts={isEmpty ? [] : [events.length === 1 ? '1 event' : `${events.length} events`]}
+        facts={hasLists ? [events.length === 1 ? '1 event' : `${events.length} events`] : []}
         actions={
-          isEmpty ? null : (
+          hasLists ? (
             <>
-              <PrintButton foot={`${TITLE}, ${organiserName ?? 'organiser'}`}>Print</PrintButton>
-              <Button onClick={() => saveTable(TITLE, csvText(rateCells(figures)))}>
+              <PrintButton foot={`${title}, ${organiserName ?? 'organiser'}`}>Print</PrintButton>
+              <Button onClick={() => saveTable(title, csvText(rateCells(figures)))}>
                 Download the figures
               </Button>
             </>
-          )
+          ) : null
         }
       />
-      {isEmpty ? (
+      <ClassChoice classes={classes} chosen={className} onChoose={onChooseClass} />
+      {hasLists ? (
+        <>
+          <RateTable figures={figures} parts={parts} withGrowth />
+          <AlongSheet along={figures.along} />
+          <EventsSheet organiserId={organiserId} events={events} perEvent={figures.perEvent} />
+        </>
+      ) : null}
+      {times.events.length > 0 ? <LatenessOverEvents organiserId={organiserId} over={times} /> : null}
+      {!hasLists && times.events.length === 0 ? (
         <EmptyState
           title="No event with a list yet"
           action={<LinkButton href={organiserAddress(organiserId)}>Events</LinkButton>}
@@ -56,42 +67,7 @@ export function FailingScreen({
           Open a published event, choose “Who stopped, and why” and paste who started and who stopped. One
           event is enough to begin.
         </EmptyState>
-      ) : (
-        <>
-          <RateTable figures={figures} parts={parts} withGrowth />
-          <AlongTable along={figures.along} />
-          <CountedEvents organiserId={organiserId} events={events} />
-        </>
-      )}
+      ) : null}
     </>
-  );
-}
-
-function CountedEvents({ organiserId, events }: { organiserId: string; events: readonly FieldOfEvent[] }) {
-  const columns: TableColumn<FieldOfEvent>[] = [
-    {
-      key: 'name',
-      heading: 'Event',
-      leads: true,
-      cell: ({ publishedEventId, name }) => (
-        <RowLink href={retirementsAddress(organiserId, publishedEventId)}>{name}</RowLink>
-      ),
-    },
-    { key: 'day', heading: 'First day', cell: ({ startsOn }) => dayInWords(startsOn) },
-    { key: 'km', heading: 'Stage km', figures: true, cell: ({ stageKm }) => stageKm.toFixed(2) },
-    { key: 'starters', heading: 'Started', figures: true, cell: ({ cars }) => cars.starters },
-    { key: 'finished', heading: 'Finished', figures: true, cell: ({ cars }) => cars.finished },
-    { key: 'left', heading: 'Left out', figures: true, cell: ({ leftOut }) => leftOut.length },
-  ];
-  return (
-    <Sheet title="Events counted">
-      <Table
-        caption="Events counted"
-        captionHidden
-        columns={columns}
-        rows={events}
-        rowKey={({ publishedEventId }) => publishedEventId}
-      />
-    </Sheet>
   );
 }

@@ -3,6 +3,7 @@ import { causeInWords } from './cause-words';
 import {
   carsInWords,
   growthInWords,
+  noneInWords,
   partsInWords,
   rangeInWords,
   rateInWords,
@@ -26,6 +27,19 @@ describe('rates in words', () => {
     [rate(1, null), '–', 'nothing driven'],
   ])('of %j', (one, number, range) => {
     expect([rateInWords(one), rangeInWords(one)]).toEqual([number, range]);
+  });
+});
+
+describe('noneInWords', () => {
+  it('names what stopped nobody, with what it may be', () => {
+    const none = rate(0, { rate: 0, bounds: { low: 0, high: 1.64 } });
+    const rows = [
+      { name: 'Off road', rate: none },
+      { name: 'Time', rate: none },
+    ];
+    expect(noneInWords(rows)).toBe('No stop by off road, time: each at most 1.6.');
+    expect(noneInWords(rows.slice(1))).toBe('No stop by time: at most 1.6.');
+    expect(noneInWords([{ name: 'Time', rate: rate(0, null) }])).toBe('No stop by time.');
   });
 });
 

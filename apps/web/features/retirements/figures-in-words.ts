@@ -1,4 +1,5 @@
 import type { FieldOfEvent, RetirementFigures } from '@halfshaft/contract';
+import { percentInWords, percentRange } from '@/lib/percent-in-words';
 
 type Figures = RetirementFigures['figures'];
 type Rate = Figures['rates']['all'];
@@ -6,7 +7,6 @@ type Growth = Figures['growth']['all'];
 type ShareAt = NonNullable<Figures['along']>['marks'][number]['causes'][number];
 
 const THOUSAND = 1000;
-const HUNDRED = 100;
 
 /** "2.5", or a dash where nothing was driven. */
 export function rateInWords({ perThousand }: Rate): string {
@@ -19,6 +19,21 @@ export function rangeInWords({ perThousand }: Rate): string {
   const { low, high } = perThousand.bounds;
   const [least, most] = [low.toFixed(1), high.toFixed(1)];
   return Number(least) === 0 ? `at most ${most}` : `${least} to ${most}`;
+}
+
+/**
+ * What stopped no car, and how often it may do so all the same. Of no stops each cause has the same bounds.
+ *
+ * @example
+ * noneInWords(rows) // 'No stop by off road, time: each at most 1.6.'
+ */
+export function noneInWords(rows: readonly { name: string; rate: Rate }[]): string {
+  const [first] = rows;
+  const names = rows.map(({ name }) => name.toLowerCase()).join(', ');
+  const range = first?.rate.perThousand
+    ? `: ${rows.length > 1 ? 'each ' : ''}${rangeInWords(first.rate)}`
+    : '';
+  return `No stop by ${names}${range}.`;
 }
 
 /**
@@ -37,10 +52,8 @@ export function growthInWords(growth: Growth): string {
 
 /** "12 % (4 to 29)", or "0" where none was stopped so. */
 export function shareInWords({ share, bounds }: ShareAt): string {
-  const percent = (value: number) => Math.round(value * HUNDRED);
   if (share === 0) return '0';
-  const range = bounds === null ? '' : ` (${percent(bounds.low)} to ${percent(bounds.high)})`;
-  return `${percent(share)} %${range}`;
+  return bounds === null ? percentInWords(share) : `${percentInWords(share)} (${percentRange(bounds)})`;
 }
 
 /** "gearbox 3, half shaft 1, not said 2". */

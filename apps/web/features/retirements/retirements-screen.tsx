@@ -12,8 +12,8 @@ import { saveTable } from '@/lib/save-file';
 import { savedInWords } from '../bulletins/bulletin-words';
 import { organiserEventAddress } from '../organiser/organiser-addresses';
 import { EventReport } from './event-report';
-import { ListForm } from './list-form';
 import { ListHelp } from './list-help';
+import { RetirementForm } from './retirement-form';
 
 const TITLE = 'Who started, who stopped, and why';
 
@@ -58,7 +58,7 @@ export function RetirementsScreen({ own, event }: RetirementsScreenProps) {
               ? `${savedInWords(saved.savedAt, timeZone)}, by ${saved.savedByYou ? 'you' : 'another person of the organiser'}. Saving puts the whole list in place of it. No team sees it.`
               : 'Nothing is saved for this event yet. It tells how often cars stop and why, from the first event on. No team sees it.'}
           </p>
-          <ListForm key={own.publishedEventId} own={own} itinerary={itinerary} saved={saved} />
+          <RetirementForm key={own.publishedEventId} own={own} itinerary={itinerary} saved={saved} />
           <ListHelp />
         </Sheet>
       </div>

@@ -167,6 +167,28 @@ describe('judgeVisit', () => {
   });
 });
 
+describe('judgeVisit, of a car that is out', () => {
+  const outAfter = (afterStageId: string): EntryBody => ({
+    kind: 'factRecorded',
+    factId: 'out',
+    entryId: CAR,
+    at: { kind: 'road', afterStageId },
+    fact: { kind: 'out', forDay: false, cause: 'mechanical', cardId: null, words: '' },
+  });
+  const idsAt = (letter: string, ...bodies: EntryBody[]) =>
+    judgeVisit(replica, stateOf(...bodies), visitAt(letter)).map(({ card }) => card.id);
+
+  it('asks for nothing from there on, and leaves the services before as they were', () => {
+    expect(idsAt('B').length).toBeGreaterThan(0);
+    expect(idsAt('B', outAfter('SS2'))).toEqual([]);
+    expect(idsAt('A', outAfter('SS2'))).toEqual(idsAt('A'));
+  });
+
+  it('keeps what somebody has closed there already', () => {
+    expect(idsAt('B', done(NUTS, 'B'), outAfter('SS2'))).toEqual([NUTS]);
+  });
+});
+
 describe('judgeVisit, with what happened', () => {
   const LOOK = '00000000-0000-4000-8000-00000000001d';
   const never = [{ counter: 'events' as const, every: 100, tolerance: 0 }];

@@ -10,6 +10,7 @@ import {
 } from '@halfshaft/lifing';
 import { type Task, taskOf, type WorkState } from '@halfshaft/worklog';
 import { type LastRead, lastReadOf } from '../readings/last-read';
+import { outAt } from '../stopped/out-at';
 import { lastDoneAt } from './last-done-at';
 import { readingQuestion } from './reading-question';
 import { triggerVerdicts } from './trigger-verdicts';
@@ -30,7 +31,8 @@ export interface JudgedCard {
 /**
  * Every card of the car at this service, by its limits, by what happened and by what was read, the most urgent first. What
  * was done at this very service, or later, does not count here: a card that was due stays in its place and shows as done,
- * so that the list does not jump under a thumb. What was read or fitted here does.
+ * so that the list does not jump under a thumb. What was read or fitted here does. A car that is out asks for no work: of
+ * its cards only those stay that somebody has taken or closed here.
  */
 export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit): JudgedCard[] {
   const { entry, services, service, serviceIndex } = visit;
@@ -45,6 +47,7 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
     readings: judgeReadings(reading),
   });
   const gauges = readGauges(reading);
+  const isOut = outAt(replica, state, visit) !== null;
   return verdicts.flatMap((judged) => {
     const card = entry.cards.find((each) => each.id === judged.cardId);
     if (!card) return [];
@@ -53,9 +56,9 @@ export function judgeVisit(replica: EventReplica, state: WorkState, visit: Visit
       serviceId: service.id,
       source: { kind: 'card', cardId: card.id },
     } as const;
+    const task = taskOf(state, ref, card);
+    if (isOut && task.state === 'open') return [];
     const lastRead = lastReadOf(card.id, gauges, visit, reading);
-    return [
-      { card, judged, lastDone: lastDone.get(card.id) ?? null, task: taskOf(state, ref, card), lastRead },
-    ];
+    return [{ card, judged, lastDone: lastDone.get(card.id) ?? null, task, lastRead }];
   });
 }

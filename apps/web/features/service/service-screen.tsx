@@ -16,6 +16,8 @@ import { WayHere, WayHome } from '../control/way-sheets';
 import { bayAddress, readingsAddress, sheetAddress, tyresAddress } from '../events/addresses';
 import { RouteStrip } from '../route/route-strip';
 import { QueueSheet } from '../sheet/queue-sheet';
+import { outAt } from '../stopped/out-at';
+import { OutNotice } from '../stopped/out-notice';
 import { carNameOf } from '../work/names';
 import { WorkNotices } from '../work/work-notices';
 import type { LoadedWork } from '../work/work-page';
@@ -43,6 +45,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
   const of = (verdict: 'doNow' | 'ifTime' | 'leave') =>
     cards.filter((each) => each.judged.verdict === verdict);
   const leave = of('leave');
+  const isOut = outAt(replica, state, visit) !== null;
   const times = visitTimes(replica, state, visit);
   const title = visitTitle(replica, visit);
   const car = carNameOf(replica, entryId);
@@ -75,9 +78,14 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
           {times.recordedOut ? <WayHome work={work} visit={visit} by={replica.me.personId} /> : null}
         </Stack>
       </div>
+      <OutNotice replica={replica} state={state} visit={visit} />
       {visit.serviceIndex === 0 ? <HomeWork work={work} entry={entry} /> : null}
-      <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
-      <QueueSheet cards={cards} />
+      {isOut ? null : (
+        <>
+          <FitSheet visit={visit} allowedSeconds={times.workSeconds} doNow={of('doNow')} />
+          <QueueSheet cards={cards} />
+        </>
+      )}
       <Sheet title="Do now">
         <CardList cards={of('doNow')} work={work} visit={visit} empty="Nothing must be done here." />
       </Sheet>
@@ -88,7 +96,7 @@ export function ServiceScreen({ work, visit }: { work: LoadedWork; visit: Visit 
         <SnagList snags={snagsOfCar(state, entryId, service.id)} work={work} />
       </Sheet>
       <RepairSheet work={work} visit={visit} by={replica.me.personId} />
-      <CrewSheet work={work} visit={visit} />
+      {isOut ? null : <CrewSheet work={work} visit={visit} />}
       <Sheet title="Leave">
         <Disclosure
           printOpen

@@ -1,14 +1,9 @@
 import type { Itinerary, ItineraryProblem } from '../model';
-import { groupByCar } from './group-by-car';
+import { groupByCar } from '../pasted-list/group-by-car';
+import type { Placed } from '../pasted-list/read-pasted-list';
 import { LIST_HEADINGS, type ListColumn } from './list-columns';
 import type { CarRecord } from './model';
 import { stageMetresAtStop, stageMetresBeforeSection } from './stage-metres';
-
-/** A record and the row it stands in. */
-export interface PlacedRecord {
-  row: number;
-  record: CarRecord;
-}
 
 type Wrong = { column: ListColumn; code: string; message: string };
 
@@ -16,7 +11,7 @@ type Wrong = { column: ListColumn; code: string; message: string };
  * What cannot be, of the rows of each car: a car has one row, and one more for each time it came back; it comes back
  * after it stopped, and stops after it came back.
  */
-export function checkOrder(records: readonly PlacedRecord[], itinerary: Itinerary): ItineraryProblem[] {
+export function checkOrder(records: readonly Placed<CarRecord>[], itinerary: Itinerary): ItineraryProblem[] {
   const cars = groupByCar(records, ({ record }) => record.carNumber);
   return [...cars.values()].flatMap((rows) =>
     rows.flatMap(({ row, record }, index) => {
@@ -32,7 +27,7 @@ export function checkOrder(records: readonly PlacedRecord[], itinerary: Itinerar
 
 /** Against the row before of the same car. */
 function wrongBeside(
-  before: PlacedRecord | undefined,
+  before: Placed<CarRecord> | undefined,
   record: CarRecord,
   itinerary: Itinerary,
 ): Wrong | null {

@@ -1,4 +1,4 @@
-import { groupByCar } from './group-by-car';
+import { groupByCar } from '../pasted-list/group-by-car';
 import type { CarRecord } from './model';
 
 /** Cars of one event. Finished, out, out for the day and not known make up the starters. */

@@ -1,5 +1,5 @@
 import type { Itinerary } from '../model';
-import { groupByCar } from './group-by-car';
+import { groupByCar } from '../pasted-list/group-by-car';
 import type { CarRecord, CarStop } from './model';
 import { stageMetresAtStop, stageMetresBeforeSection, stageMetresOf } from './stage-metres';
 

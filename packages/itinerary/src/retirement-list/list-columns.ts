@@ -1,4 +1,4 @@
-import { foldWords } from './fold-words';
+import type { ListShape } from '../pasted-list/list-shape';
 
 /** The columns of the list, by meaning. */
 export type ListColumn =
@@ -22,7 +22,6 @@ export const LIST_HEADINGS: Readonly<Record<ListColumn, string>> = {
   source: 'Who says so',
   backFrom: 'Back from section',
 };
-export const LIST_COLUMNS = Object.keys(LIST_HEADINGS) as ListColumn[];
 
 /** Further headings that mean the same, folded. */
 const SYNONYMS: Readonly<Record<ListColumn, readonly string[]>> = {
@@ -36,15 +35,11 @@ const SYNONYMS: Readonly<Record<ListColumn, readonly string[]>> = {
   backFrom: ['back from', 'restart', 'restarted', 'restart section', 'restart from section'],
 };
 
-/**
- * The column a heading means, whatever its case and punctuation; null when it means none.
- *
- * @example
- * listColumnOf('Car number') // 'car'
- */
-export function listColumnOf(heading: string): ListColumn | null {
-  const folded = foldWords(heading);
-  const means = (column: ListColumn) =>
-    foldWords(LIST_HEADINGS[column]) === folded || SYNONYMS[column].includes(folded);
-  return LIST_COLUMNS.find(means) ?? null;
-}
+/** The list of who started, who stopped, where and why. More rows than any event has starters and restarts is a slip. */
+export const RETIREMENT_SHAPE: ListShape<ListColumn> = {
+  headings: LIST_HEADINGS,
+  synonyms: SYNONYMS,
+  necessary: ['car', 'outcome'],
+  mostRows: 1000,
+  emptySays: 'The list has no car. Paste a row of headings, then a row for each car that started.',
+};

@@ -1,4 +1,4 @@
-import { foldWords } from './fold-words';
+import { foldWords } from '../pasted-list/fold-words';
 import type { CarOutcome, CauseSource, StatedCause } from './model';
 
 /** The first word of each is the one that is written; all are read. */

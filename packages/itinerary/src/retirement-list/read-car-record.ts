@@ -1,39 +1,38 @@
 import { excerpt } from '../excerpt';
 import type { Itinerary } from '../model';
-import type { ListRow } from './list-reader';
+import type { ListRow } from '../pasted-list/list-row';
+import { readCarNumber } from '../pasted-list/read-car-number';
+import type { ListColumn } from './list-columns';
 import { choiceOf, listChoices, OUTCOME_WORDS } from './list-words';
 import type { CarOutcome, CarRecord } from './model';
 import { readCarStop, readPlace } from './read-car-stop';
 
-const CAR_NUMBER_CHARACTERS = 8;
 const CLASS_CHARACTERS = 20;
 
 /** One row of the list; null when something in it cannot be read, which is told. */
-export function readCarRecord(row: ListRow, itinerary: Itinerary): CarRecord | null {
-  const carNumber = shortIn(row, 'car', CAR_NUMBER_CHARACTERS);
-  const className = shortIn(row, 'className', CLASS_CHARACTERS);
-  if (carNumber === '')
-    row.refuse('car', 'car-missing', `Row ${row.row} has no car number. Type the one on the doors.`);
+export function readCarRecord(row: ListRow<ListColumn>, itinerary: Itinerary): CarRecord | null {
+  const carNumber = readCarNumber(row);
+  const className = classIn(row);
   const outcome = outcomeIn(row);
   const hasStopped = outcome === 'out' || outcome === 'outForDay';
   const stop = hasStopped ? readCarStop(row, itinerary) : null;
   const isSeen = outcome === 'notKnown' && row.text('stopped') !== '';
   const reached = isSeen ? readPlace(row, itinerary) : null;
   const backFromSection = backFromIn(row, outcome, itinerary);
-  if (!carNumber || className === null || outcome === null || backFromSection === undefined) return null;
+  if (carNumber === null || className === null || outcome === null || backFromSection === undefined)
+    return null;
   if ((hasStopped && stop === null) || (isSeen && reached === null)) return null;
   return { carNumber, className, outcome, stop, reached, backFromSection };
 }
 
-function shortIn({ row, text, refuse }: ListRow, column: 'car' | 'className', most: number): string | null {
-  const cell = text(column);
-  if (cell.length <= most) return cell;
-  const what = column === 'car' ? 'car number' : 'class';
-  refuse(column, `${column}-too-long`, `“${excerpt(cell)}” in row ${row} is too long for a ${what}.`);
+function classIn({ row, text, refuse }: ListRow<ListColumn>): string | null {
+  const cell = text('className');
+  if (cell.length <= CLASS_CHARACTERS) return cell;
+  refuse('className', 'className-too-long', `“${excerpt(cell)}” in row ${row} is too long for a class.`);
   return null;
 }
 
-function outcomeIn({ text, refuse }: ListRow): CarOutcome | null {
+function outcomeIn({ text, refuse }: ListRow<ListColumn>): CarOutcome | null {
   const cell = text('outcome');
   if (cell === '') return 'notKnown';
   const outcome = choiceOf(OUTCOME_WORDS, cell);
@@ -48,7 +47,7 @@ function outcomeIn({ text, refuse }: ListRow): CarOutcome | null {
 
 /** `undefined` when it cannot be read. */
 function backFromIn(
-  { row, text, refuse }: ListRow,
+  { row, text, refuse }: ListRow<ListColumn>,
   outcome: CarOutcome | null,
   { points }: Itinerary,
 ): number | null | undefined {

@@ -1,6 +1,7 @@
 import { excerpt } from '../excerpt';
 import type { Itinerary } from '../model';
-import type { ListRow } from './list-reader';
+import type { ListRow } from '../pasted-list/list-row';
+import type { ListColumn } from './list-columns';
 import { CAUSE_WORDS, choiceOf, listChoices, SOURCE_WORDS } from './list-words';
 import type { CarStop, CauseSource, StatedCause, StopPlace } from './model';
 import { readStopPlace } from './read-stop-place';
@@ -8,7 +9,7 @@ import { readStopPlace } from './read-stop-place';
 const PART_CHARACTERS = 40;
 
 /** Where and why the car of a row stopped; null when a cell of it cannot be read, which is told. */
-export function readCarStop(row: ListRow, itinerary: Itinerary): CarStop | null {
+export function readCarStop(row: ListRow<ListColumn>, itinerary: Itinerary): CarStop | null {
   const place = readPlace(row, itinerary);
   const cause = causeIn(row);
   const source = sourceIn(row);
@@ -23,7 +24,10 @@ export function readCarStop(row: ListRow, itinerary: Itinerary): CarStop | null 
 }
 
 /** The place a row names; null when it names none or it cannot be read, which is told. */
-export function readPlace({ row, text, refuse }: ListRow, itinerary: Itinerary): StopPlace | null {
+export function readPlace(
+  { row, text, refuse }: ListRow<ListColumn>,
+  itinerary: Itinerary,
+): StopPlace | null {
   const cell = text('stopped');
   const place =
     cell === ''
@@ -34,7 +38,7 @@ export function readPlace({ row, text, refuse }: ListRow, itinerary: Itinerary):
   return null;
 }
 
-function causeIn({ row, text, refuse }: ListRow): StatedCause | null {
+function causeIn({ row, text, refuse }: ListRow<ListColumn>): StatedCause | null {
   const cell = text('cause');
   const cause = choiceOf(CAUSE_WORDS, cell);
   const said =
@@ -49,7 +53,7 @@ function causeIn({ row, text, refuse }: ListRow): StatedCause | null {
 }
 
 /** Where nobody is named, nobody is sure. */
-function sourceIn({ text, refuse }: ListRow): CauseSource | null {
+function sourceIn({ text, refuse }: ListRow<ListColumn>): CauseSource | null {
   const cell = text('source');
   if (cell === '') return 'unsure';
   const source = choiceOf(SOURCE_WORDS, cell);

@@ -1,5 +1,6 @@
 import { excerpt } from '../excerpt';
 import type { Itinerary } from '../model';
+import { pointNamed } from '../pasted-list/point-named';
 import type { StopPlace } from './model';
 
 const RELATIONS: Readonly<Record<string, StopPlace['relation']>> = {
@@ -18,8 +19,7 @@ const RELATIONS: Readonly<Record<string, StopPlace['relation']>> = {
  */
 export function readStopPlace(cell: string, { points }: Itinerary): StopPlace | string {
   const [, word = '', name = ''] = /^(?:(in|on|at|after)\s+)?(.*)$/i.exec(cell) ?? [];
-  const wanted = name.replace(/\s+/g, '').toLowerCase();
-  const point = points.find(({ id }) => id.replace(/\s+/g, '').toLowerCase() === wanted);
+  const point = pointNamed({ points }, name);
   if (!point)
     return `“${excerpt(name || cell)}” is no stage or control of the itinerary. Write it as it is printed there, such as “after ${points[0]?.id ?? 'TC1'}”.`;
   const relation = RELATIONS[word.toLowerCase()];

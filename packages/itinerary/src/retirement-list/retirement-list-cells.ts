@@ -1,4 +1,5 @@
-import { LIST_COLUMNS, LIST_HEADINGS, type ListColumn } from './list-columns';
+import { columnsOf } from '../pasted-list/list-shape';
+import { LIST_HEADINGS, type ListColumn, RETIREMENT_SHAPE } from './list-columns';
 import { CAUSE_WORDS, OUTCOME_WORDS, SOURCE_WORDS } from './list-words';
 import type { CarRecord } from './model';
 
@@ -9,11 +10,12 @@ import type { CarRecord } from './model';
  * retirementListCells([])[0]?.[0] // 'Car'
  */
 export function retirementListCells(records: readonly CarRecord[]): string[][] {
+  const columns = columnsOf(RETIREMENT_SHAPE);
   const rows = records.map((record) => {
     const cells = cellsOf(record);
-    return LIST_COLUMNS.map((column) => cells[column]);
+    return columns.map((column) => cells[column]);
   });
-  return [LIST_COLUMNS.map((column) => LIST_HEADINGS[column]), ...rows];
+  return [columns.map((column) => LIST_HEADINGS[column]), ...rows];
 }
 
 function cellsOf({

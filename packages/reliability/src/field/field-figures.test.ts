@@ -9,6 +9,10 @@ describe('fieldFigures', () => {
     const easy = Array.from({ length: 10 }, () => stretch(100));
     expect(fieldFigures([rough, easy], CAUSES)).toMatchObject({
       rates: { distance: 2000, all: { stops: 6, perThousand: { rate: 3 } } },
+      perEvent: [
+        { stops: 6, perThousand: { rate: 6 } },
+        { stops: 0, perThousand: { rate: 0 } },
+      ],
       along: { starts: 20 },
       growth: {
         all: { direction: 'improving' },

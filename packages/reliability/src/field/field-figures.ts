@@ -1,7 +1,7 @@
 import type { LevelOption, Refusal } from '../model';
 import { distanceDriven, type FieldStretch } from './field-stretch';
 import { type GrowthOverEvents, growthOverEvents } from './growth-over-events';
-import { type StopRates, stopRates } from './stop-rates';
+import { type StopRate, type StopRates, stopRates } from './stop-rates';
 import { type StopsAlong, stopsAlong } from './stops-along';
 
 export type FieldGrowth = GrowthOverEvents | Refusal<'tooFewEvents' | 'tooFewFailures'>;
@@ -9,6 +9,8 @@ export type FieldGrowth = GrowthOverEvents | Refusal<'tooFewEvents' | 'tooFewFai
 /** What an organiser's own events tell of what stops cars. */
 export interface FieldFigures {
   rates: StopRates;
+  /** All causes together, event by event. */
+  perEvent: StopRate[];
   /** Null while no car has started. */
   along: StopsAlong | null;
   growth: { all: FieldGrowth; causes: { cause: string; growth: FieldGrowth }[] };
@@ -40,6 +42,7 @@ export function fieldFigures(
     );
   return {
     rates: stopRates(stretches, causes, options),
+    perEvent: events.map((event) => stopRates(event, causes, options).all),
     along: along.ok ? along : null,
     growth: {
       all: growthOf((cause) => cause !== null),

@@ -20,6 +20,26 @@ describe('stopsAlong', () => {
     expect(marks.map(({ running }) => running)).toEqual([5, 5, 3, 3, 3, 2, 1, 1]);
   });
 
+  it('draws a curve of each cause that rises only where it stopped somebody', () => {
+    const { curves, furthest } = answered(stopsAlong(FIELD, CAUSES));
+    expect(furthest).toBe(80);
+    const drawn = curves.map(({ cause, steps }) => [
+      cause,
+      steps.map(({ distance, share }) => [distance, Number(share.toFixed(6))]),
+    ]);
+    expect(drawn).toEqual([
+      [
+        'mechanical',
+        [
+          [20, 0.2],
+          [60, 0.5],
+        ],
+      ],
+      ['off', [[20, 0.2]]],
+      ['time', []],
+    ]);
+  });
+
   it('shows a field that nothing stopped', () => {
     const { marks } = answered(stopsAlong([stretch(33), stretch(33)], CAUSES));
     expect(marks.at(-1)).toEqual({
@@ -47,6 +67,8 @@ describe('stopsAlong', () => {
           expect(stopped).toBeGreaterThanOrEqual(before - 1e-12);
           before = stopped;
         }
+        const last = along.marks.at(-1)?.causes.map(({ share }) => share);
+        expect(along.curves.map(({ steps }) => steps.at(-1)?.share ?? 0)).toEqual(last);
       }),
     );
   });

@@ -14,10 +14,20 @@ export interface StopsAtMark {
   causes: { cause: string; share: number; bounds: Bounds | null }[];
 }
 
+/** The share stopped by one cause, as a curve that keeps its height until the next step. */
+export interface StopsCurve {
+  cause: string;
+  /** Only where it rises. */
+  steps: { distance: number; share: number; bounds: Bounds | null }[];
+}
+
 export interface StopsAlong {
   ok: true;
   starts: number;
+  furthest: number;
   marks: StopsAtMark[];
+  /** In the order asked for; of a cause that stopped nobody without a step. */
+  curves: StopsCurve[];
 }
 
 /**
@@ -47,7 +57,17 @@ export function stopsAlong(
     going: incidence.ok ? (stepAt(incidence.surviving, distance)?.surviving ?? 1) : 1,
     causes: causes.map((cause) => shareAt(incidence.ok ? incidence.causes : [], cause, distance)),
   }));
-  return { ok: true, starts: lives.length, marks };
+  const curves = causes.map((cause) => curveOf(incidence.ok ? incidence.causes : [], cause));
+  return { ok: true, starts: lives.length, furthest, marks, curves };
+}
+
+function curveOf(incidences: readonly CauseIncidence[], cause: string): StopsCurve {
+  const steps = incidences.find((one) => one.cause === cause)?.steps ?? [];
+  const rising = steps.filter(({ failures }) => failures > 0);
+  return {
+    cause,
+    steps: rising.map(({ distance, incidence, bounds }) => ({ distance, share: incidence, bounds })),
+  };
 }
 
 function firstStretches(stretches: readonly FieldStretch[]): CausedLife[] {

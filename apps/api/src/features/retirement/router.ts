@@ -23,5 +23,5 @@ export const retirementRouter = router({
   figures: organiserProcedure
     .input(retirementFiguresInput)
     .output(retirementFiguresOutput)
-    .query(({ ctx }) => overEvents(ctx.tx)),
+    .query(({ ctx, input }) => overEvents(ctx.tx, input.className)),
 });

@@ -2,10 +2,12 @@ import type { FieldOfEvent, RetirementFigures, saveRetirementsInput } from '@hal
 import {
   CAUSE_WORDS,
   type CarRecord,
+  carClasses,
   countCars,
   type DrivenStretch,
   drivenStretches,
   readRetirementList,
+  recordsOfClass,
   stageMetresOf,
 } from '@halfshaft/itinerary';
 import { type FieldStretch, fieldFigures, pareto } from '@halfshaft/reliability';
@@ -50,24 +52,39 @@ export async function saveRetirements(
   const cars = new Set(records.map(({ carNumber }) => carNumber)).size;
   // The same list again is the same save, whoever sends it.
   if (list?.source === source) return { ok: true as const, cars, savedAt: list.savedAt };
-  if ((list?.savedAt ?? null) !== replaces) {
-    throw new AppError(
-      'conflict',
-      'Someone saved another list for this event since you opened it. Reload the page: what you typed is kept, and the saved list stands below it. Then save again.',
-    );
-  }
+  refuseUnseen(list, replaces);
   const savedBy = await findOwnMembership(tx, userId);
   await writeRetirementList(tx, publishedEventId, { source, records, savedBy, savedAt: now });
   return { ok: true as const, cars, savedAt: now };
 }
 
-/** What the events together tell, those with a list. */
-export async function overEvents(tx: OrganiserTx) {
-  const events = (await listHeldEvents(tx)).filter(({ list }) => list !== null);
-  return { events: events.map((event) => fieldOf(event, event.list?.records ?? [])), ...figuresOf(events) };
+/** What the events together tell, those with a list; of one class only where it is named. */
+export async function overEvents(tx: OrganiserTx, className: string | null) {
+  const events = (await listHeldEvents(tx)).flatMap((event) =>
+    event.list ? [{ event, list: event.list }] : [],
+  );
+  const counted = events.map(({ event, list }) => {
+    const records = className === null ? list.records : recordsOfClass(list.records, className);
+    return { ...event, list: { ...list, records } };
+  });
+  return {
+    events: counted.map((event) => fieldOf(event, event.list.records)),
+    classes: carClasses(events.flatMap(({ list }) => list.records)),
+    ...figuresOf(counted),
+  };
 }
 
-async function requireHeld(tx: OrganiserTx, publishedEventId: string): Promise<HeldEvent> {
+/** A list that somebody saved in between is not replaced unseen. */
+export function refuseUnseen(list: { savedAt: number } | null, replaces: number | null): void {
+  if ((list?.savedAt ?? null) === replaces) return;
+  throw new AppError(
+    'conflict',
+    'Someone saved another list for this event since you opened it. Reload the page: what you typed is kept, and the saved list stands below it. Then save again.',
+  );
+}
+
+/** A published event of the organiser, with the itinerary that holds. */
+export async function requireHeld(tx: OrganiserTx, publishedEventId: string): Promise<HeldEvent> {
   const [event] = await listHeldEvents(tx, publishedEventId);
   if (!event) throw unknown();
   return event;

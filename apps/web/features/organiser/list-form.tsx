@@ -1,60 +1,87 @@
-import { type Itinerary, type ItineraryProblem, readRetirementList } from '@halfshaft/itinerary';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useRef, useState } from 'react';
+import type { ItineraryProblem } from '@halfshaft/itinerary';
+import { useMutation } from '@tanstack/react-query';
+import { type ReactNode, useRef, useState } from 'react';
 import { useForm } from 'react-hook-form';
 import { Button } from '@/components/button';
+import { FileField } from '@/components/file-field';
 import { Notice } from '@/components/notice';
 import { TextArea } from '@/components/text-area';
-import { api, problemOf } from '@/lib/api';
+import { problemOf } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
+import { textOfFile } from '@/lib/text-of-file';
 import { RestoredNotice } from '../events/restored-notice';
 import { SaveTrouble } from '../events/trouble';
 import { ProblemList } from '../itinerary/problem-list';
 import { selectRow } from '../itinerary/select-row';
-import { BeginFromStartList } from './begin-from-start-list';
-import styles from './retirements.module.css';
+import styles from './list-form.module.css';
+
+/** `words`: what was saved, in a sentence. */
+export type ListAnswer =
+  | { ok: true; savedAt: number; words: string }
+  | { ok: false; problems: readonly ItineraryProblem[] };
 
 export interface ListFormProps {
-  own: { organiserId: string; publishedEventId: string };
-  itinerary: Itinerary;
+  /** Names what is typed on this device. */
+  keptAs: string;
+  label: string;
+  hint: string;
+  saveWords: string;
+  /** What a file of it holds: "a list of times". */
+  fileWords: string;
   /** As it was pasted last; null while there is none. */
   saved: { source: string; savedAt: number } | null;
+  problemsOf: (source: string) => readonly ItineraryProblem[];
+  /** Null: something else on the form stands in the way, and says so itself. */
+  save: (source: string, replaces: number | null) => Promise<ListAnswer | null>;
+  /** Stands between the box and the button. */
+  children?: (source: string, begin: (text: string) => void) => ReactNode;
 }
 
-/** The box of the list, with what is wrong in it by row and column. What is typed is kept. */
-export function ListForm({ own, itinerary, saved }: ListFormProps) {
+/** The box of an organiser's list, with what is wrong in it by row and column. What is typed is kept. */
+export function ListForm(props: ListFormProps) {
+  const { keptAs, label, hint, saveWords, fileWords, saved, problemsOf, children } = props;
   const form = useForm<{ source: string }>({ defaultValues: { source: saved?.source ?? '' } });
-  const kept = useKeptForm(`retirements.${own.publishedEventId}`, form);
+  const kept = useKeptForm(keptAs, form);
   /** The list that was on this page when it was opened: a newer one of somebody else is not replaced unseen. */
   const [replaces, setReplaces] = useState(saved?.savedAt ?? null);
   const [tried, setTried] = useState(false);
   const [refused, setRefused] = useState<readonly ItineraryProblem[]>([]);
   const [outcome, setOutcome] = useState<string | null>(null);
+  const [fileTrouble, setFileTrouble] = useState<string | undefined>(undefined);
   const box = useRef<HTMLTextAreaElement | null>(null);
-  const queries = useQueryClient();
-  const save = useMutation(api.retirement.save.mutationOptions());
+  const save = useMutation({ mutationFn: (source: string) => props.save(source, replaces) });
   const source = form.watch('source');
   // Not before it was tried: while a list is being typed its last row is never whole.
-  const problems = tried ? [...readRetirementList(source, itinerary).problems, ...refused] : [];
-  const { ref, ...field } = form.register('source', {
-    onChange: () => {
-      setOutcome(null);
-      setRefused([]);
-    },
-  });
+  const problems = tried ? [...problemsOf(source), ...refused] : [];
+  const { ref, ...field } = form.register('source', { onChange: forget });
+
+  function forget() {
+    setOutcome(null);
+    setRefused([]);
+  }
+
+  function begin(text: string) {
+    forget();
+    form.setValue('source', text, { shouldDirty: true });
+  }
+
+  async function take(file: File) {
+    const read = await textOfFile(file, fileWords);
+    setFileTrouble(read.ok ? undefined : read.says);
+    if (read.ok) begin(read.text);
+  }
 
   const submit = form.handleSubmit(async (values) => {
     setTried(true);
     setOutcome(null);
-    if (readRetirementList(values.source, itinerary).problems.length > 0) return;
-    const answer = await save.mutateAsync({ ...own, source: values.source, replaces }).catch(() => null);
+    if (problemsOf(values.source).length > 0) return;
+    const answer = await save.mutateAsync(values.source).catch(() => null);
     if (answer && !answer.ok) setRefused(answer.problems);
     if (!answer?.ok) return;
     kept.clear();
     setTried(false);
     setReplaces(answer.savedAt);
-    setOutcome(answer.cars === 1 ? '1 car is on the list.' : `${answer.cars} cars are on the list.`);
-    await queries.invalidateQueries({ queryKey: api.retirement.pathKey() });
+    setOutcome(answer.words);
   });
 
   return (
@@ -67,8 +94,8 @@ export function ListForm({ own, itinerary, saved }: ListFormProps) {
         }}
       />
       <TextArea
-        label="Who started, who stopped, where and why"
-        hint="Paste it from a spreadsheet: a row of headings, then a row for each car. Leave out the names of people."
+        label={label}
+        hint={hint}
         rows={10}
         keepLines
         spellCheck={false}
@@ -78,12 +105,13 @@ export function ListForm({ own, itinerary, saved }: ListFormProps) {
           box.current = element;
         }}
       />
-      {source === '' ? (
-        <BeginFromStartList
-          own={own}
-          onBegin={(text) => form.setValue('source', text, { shouldDirty: true })}
-        />
-      ) : null}
+      <FileField
+        label="Or a CSV file"
+        accept=".csv,.txt,.tsv,text/csv,text/plain"
+        error={fileTrouble}
+        onPick={take}
+      />
+      {children?.(source, begin)}
       {problems.length > 0 ? (
         <Notice kind="problem" title="Not saved" spoken>
           <ProblemList problems={problems} onGoToRow={(row) => box.current && selectRow(box.current, row)} />
@@ -91,7 +119,7 @@ export function ListForm({ own, itinerary, saved }: ListFormProps) {
       ) : null}
       <SaveTrouble problem={save.error ? problemOf(save.error) : null} />
       <Button type="submit" look="main" busy={save.isPending} busyWords="Saving …">
-        Save the list
+        {saveWords}
       </Button>
       {outcome === null ? null : (
         <Notice title="Saved" spoken>

@@ -1,0 +1,132 @@
+import { resolve } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expectAccessible, openPage, screenshot } from '../browser/chromium';
+import { publishAndTakeOver } from '../support/bulletin';
+import { type House, openHouse } from '../support/house';
+import { DESK, PAGES, PHONE } from '../support/screens';
+
+let house: House;
+beforeAll(async () => {
+  house = await openHouse({ pages: PAGES });
+});
+afterAll(() => house.close());
+
+// Service A of the fixture lies between TC2A and TC2B, Service B between TC4A and TC4B, 20 minutes each.
+const HEAD = 'Car,Control,Due,Time';
+const LIST = [
+  HEAD,
+  '1,TC2A,9:35,9:35',
+  '1,TC2B,9:55,9:58',
+  '2,TC2A,9:36,9:42',
+  '2,TC2B,9:56,10:02',
+  '3,TC2A,9:37,9:37',
+  '3,TC2B,9:57,9:57',
+  '1,TC4B,11:53,12:10',
+  '2,TC4B,11:54,11:54',
+].join('\n');
+
+it('goes from pasted times to who left service late, and why', async () => {
+  const { organiser, organiserCookie, own } = await publishAndTakeOver(house);
+  const page = (await openPage({ ...DESK, baseUrl: house.url, cookie: organiserCookie })).page;
+  const query = `?${new URLSearchParams({ organiser: own.organiserId, event: own.publishedEventId })}`;
+  await page.goto(`/organiser/${query}`);
+  await page.getByRole('link', { name: 'Times at controls' }).click();
+  await page.getByText('Nothing is saved for this event yet.', { exact: false }).waitFor();
+  await expectAccessible(page, 'times-empty');
+
+  const box = page.getByLabel('Who came to which control, and when');
+  const save = page.getByRole('button', { name: 'Save the times' });
+  const wrong = `${HEAD}\n1,SS1,9:35,9:36\n2,TC2A,9:36`;
+  await box.fill(wrong);
+  await save.click();
+  await page.getByText('SS1 in row 2 is a stage.', { exact: false }).waitFor();
+  await page.getByText('Row 3 has a due time but not when car 2 came.', { exact: false }).waitFor();
+  expect(await box.inputValue()).toBe(wrong);
+  expect((await organiser.timeList.get(own)).saved).toBeNull();
+  await expectAccessible(page, 'times-problems');
+
+  await page
+    .getByLabel('Or a CSV file')
+    .setInputFiles({ name: 'times.csv', mimeType: 'text/csv', buffer: Buffer.from(LIST) });
+  await page.getByText('8 times of 3 cars.').waitFor();
+  const told = '3 of 5 times a car left service late: by 6 min in the middle, 17 min at worst.';
+  await page.getByText(told, { exact: false }).first().waitFor();
+  expect((await organiser.timeList.get(own)).saved).toBeNull();
+  const maximum = page.getByLabel('Maximum lateness at a control');
+  await maximum.fill('soon');
+  await page.getByText('Type whole minutes, from 0 to 720.').waitFor();
+  await maximum.fill('10');
+  await page.getByText('1 of these was over the 10 min', { exact: false }).waitFor();
+  await expectAccessible(page, 'times-preview');
+
+  await save.click();
+  await page.getByText('8 times are on the list.').waitFor();
+  await page
+    .getByText('In 1 of these the service itself took too long, by 3 min.', { exact: false })
+    .waitFor();
+  await page.getByText('1 brought all of it along from the road.', { exact: false }).waitFor();
+  await page.getByText('Of 1 nobody can say', { exact: false }).waitFor();
+  const serviceA = page.getByRole('row', { name: /^A, TC2A to TC2B/ });
+  expect(await serviceA.getByRole('cell').first().textContent()).toContain('2 of 3, 67 %');
+  expect((await organiser.timeList.get(own)).saved).toMatchObject({ maxLateMinutes: 10, source: LIST });
+
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Download the times' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('Larchwater Stages times.csv');
+  await page.reload();
+  await page.getByText('by you.', { exact: false }).waitFor();
+  await expectAccessible(page, 'times-saved-desk');
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.setViewportSize(PHONE);
+  await expectAccessible(page, 'times-saved-phone-dark');
+  await page.emulateMedia({ colorScheme: 'light', media: 'print' });
+  expect(await box.isVisible()).toBe(false);
+  await page.setViewportSize({ width: 794, height: 1123 });
+  await screenshot(page, 'times-print');
+  await page.pdf({
+    path: resolve(import.meta.dirname, '../screenshots/times.pdf'),
+    preferCSSPageSize: true,
+  });
+});
+
+it('replaces times as a whole and never unseen', async () => {
+  const { organiser, own } = await publishAndTakeOver(house);
+  const save = (source: string, replaces: number | null, maxLateMinutes = 15) =>
+    organiser.timeList.save({ ...own, source, maxLateMinutes, replaces });
+  expect(await save(`${HEAD}\n1,TC99,9:35,9:35`, null)).toMatchObject({
+    ok: false,
+    problems: [{ row: 2, column: 2 }],
+  });
+  const first = await save(LIST, null);
+  expect(first).toMatchObject({ ok: true, times: 8 });
+  expect(await save(LIST, null)).toEqual(first);
+  await expect(save(`${HEAD}\n1,TC2A,9:35,9:35`, null)).rejects.toThrow(/Someone saved another list/);
+  // Another maximum alone is another list.
+  await expect(save(LIST, null, 10)).rejects.toThrow(/Someone saved another list/);
+  const savedAt = (await organiser.timeList.get(own)).saved?.savedAt ?? 0;
+  expect(await save(LIST, savedAt, 10)).toMatchObject({ ok: true });
+  expect((await organiser.timeList.get(own)).saved?.maxLateMinutes).toBe(10);
+});
+
+it('tells lateness over the events, of all cars or of one class', async () => {
+  const { organiser, own } = await publishAndTakeOver(house);
+  const { organiserId } = own;
+  await organiser.timeList.save({ ...own, source: LIST, maxLateMinutes: 15, replaces: null });
+  const of = async (className: string | null) => {
+    const { events, trend } = await organiser.timeList.figures({ organiserId, className });
+    return { trend, all: events[0]?.lateness.all, cars: events[0]?.lateness.cars };
+  };
+  expect(await of(null)).toMatchObject({
+    trend: { ok: false, reason: 'tooFewEvents' },
+    all: { leaves: 5, late: { count: 3, medianMinutes: 6, worstMinutes: 17 }, beyond: { count: 1 } },
+    cars: { had: 2, of: 3 },
+  });
+  const field = 'Car,Class,What happened\n1,R,finished\n2,N,finished\n3,N,finished';
+  await organiser.retirement.save({ ...own, source: field, replaces: null });
+  expect(await of('R')).toMatchObject({ all: { leaves: 2, late: { count: 2 } }, cars: { had: 1, of: 1 } });
+  expect(await of('n')).toMatchObject({ all: { leaves: 3, late: { count: 1 } }, cars: { had: 1, of: 2 } });
+  const figures = await organiser.retirement.figures({ organiserId, className: 'N' });
+  expect(figures).toMatchObject({ classes: ['N', 'R'], events: [{ cars: { starters: 2, finished: 2 } }] });
+});
