@@ -112,7 +112,7 @@ for (const size of [
   console.log(`${size.tasks} tasks, ${size.cars} cars, ${size.people} people, plan of 1000 schedules:`);
   console.log(`  ${((1000 * RUNS) / simulation.clock).toFixed(0)} simulations a second`);
   const progress = playUntil(plan, NOW);
-  for (const schedules of [50, 100, 200, 400]) {
+  for (const schedules of [50, 100, 200, 500]) {
     const options = { seed: 1, schedules, unitsPerMinute: 60 };
     const { clock, processor } = millisecondsOf(() => replan(service, plan, NOW, progress, options));
     const { kind, sentence } = replan(service, plan, NOW, progress, options);

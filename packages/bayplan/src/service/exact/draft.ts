@@ -1,5 +1,6 @@
 import { Arcs } from '../../exact/arcs';
 import { Engine, type Narrowing } from '../../exact/engine';
+import { read } from '../../exact/int-list';
 import { NO_REASON } from '../../exact/reasons';
 import { type TableJob, TimeTable } from '../../exact/time-table';
 import { Linear, type Term } from './linear';
@@ -77,14 +78,19 @@ export class Draft {
 /** False facts are left out: no clause may watch them. */
 function demand(engine: Engine, clause: readonly Fact[]): boolean {
   const { values } = engine.trail;
-  if (clause.some(({ slot, value }) => (values[slot] ?? 0) >= value)) return true;
-  const open = clause.filter((fact) => {
-    const { slot, value } = not(fact);
-    return (values[slot] ?? 0) < value;
-  });
+  const open: Fact[] = [];
+  for (const fact of clause) {
+    if (read(values, fact.slot) >= fact.value) return true;
+    if (read(values, fact.slot ^ 1) < 1 - fact.value) open.push(fact);
+  }
   const [first] = open;
   if (!first) return false;
   if (open.length === 1) return engine.demand(first.slot, first.value, NO_REASON);
-  engine.clauses.add(Int32Array.from(open.flatMap(({ slot, value }) => [slot, value])), 0);
+  const watched = new Int32Array(2 * open.length);
+  open.forEach(({ slot, value }, place) => {
+    watched[2 * place] = slot;
+    watched[2 * place + 1] = value;
+  });
+  engine.clauses.add(watched, 0);
   return true;
 }

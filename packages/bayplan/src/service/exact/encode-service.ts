@@ -57,7 +57,7 @@ export function encodeService(service: CompiledService): Encoding {
 export class Orders {
   readonly #draft: Draft;
   readonly #tasks: readonly TaskNumbers[];
-  readonly #flags = new Map<string, number>();
+  readonly #flags = new Map<number, number>();
 
   constructor(draft: Draft, tasks: readonly TaskNumbers[]) {
     this.#draft = draft;
@@ -66,7 +66,7 @@ export class Orders {
 
   /** The flag that task number `first` is finished when task number `second` starts. */
   flag(first: number, second: number): number {
-    const key = `${first} ${second}`;
+    const key = first * this.#tasks.length + second;
     const known = this.#flags.get(key);
     if (known !== undefined) return known;
     const flag = this.#draft.flag();

@@ -46,11 +46,12 @@ function* proveLevel(
   incumbent: ServiceIncumbent,
   level: Level,
 ): Generator<'nothing' | 'better'> {
+  const least = leastCost(service, incumbent, level);
+  if (incumbent.best && costOf(incumbent.best, level) <= least) return;
   const encoding = encodeService(service);
   const sum = limitLevels(encoding, incumbent.best, level);
   const engine = encoding.draft.open();
   if (!engine) return;
-  const least = leastCost(service, incumbent, level);
   const chooser = new ServiceChooser(encoding, engine);
   const learner = new Learner(engine, (slot) => chooser.involvement.touch(slot));
   const hints = new Int32Array(encoding.draft.size);

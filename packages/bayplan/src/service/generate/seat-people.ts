@@ -1,6 +1,9 @@
 import { at } from '../../at';
 import type { CompiledWay } from '../compile-service';
 
+/** Nobody sits there. */
+export const EMPTY = -1;
+
 /**
  * Finds people for a way's crews among those who are free: first somebody for each who must take part, then for each seat
  * still empty, in the order of `preference`; whoever sits already may move to another seat (augmenting paths, Kuhn 1955).
@@ -25,8 +28,6 @@ export function seatPeople(
   }
   return filled >= way.heads;
 }
-
-const EMPTY = -1;
 
 function isSeated(person: number, seats: Int32Array, heads: number): boolean {
   for (let seat = 0; seat < heads; seat += 1) if (at(seats, seat) === person) return true;

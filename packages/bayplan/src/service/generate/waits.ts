@@ -36,3 +36,13 @@ export function waitsOf({ service, links, tasks }: CompiledService): Wait[] {
   }
   return waits;
 }
+
+/** What needs closed that is open already and is never closed: neither side is left for it, so that no plan can do it. */
+export function sidelessOf({ service }: CompiledService): number[] {
+  const neverClosed = service.accesses.filter(
+    ({ opening, closing }) => opening === undefined && closing === undefined,
+  );
+  return [...service.tasks.keys()].filter((task) =>
+    neverClosed.some(({ id }) => service.tasks[task]?.closed?.includes(id)),
+  );
+}

@@ -26,17 +26,24 @@ export interface Seating {
 
 /** So steep that what ends last counts most: where several ends are late alike, each that comes forward is a step. */
 const SQUARINGS = 3;
-const NOTHING = -1;
+
+/** Something earlier that a task waits for, whoever does the two. */
+interface Tie {
+  place: number;
+  lag: number;
+}
 
 /**
  * What an order is worth with other people in it. Hundreds of seatings are asked about for one repair, so what two tasks have
- * to do with each other, whoever does them, is found out once.
+ * to do with each other, whoever does them, is found out once, and of each person only the end of their last task is kept.
  */
 export class OrderJudge {
   readonly #service: Service;
   readonly #size: number;
-  /** Of two places how much later the second starts at least, whoever does them, or {@link NOTHING}. */
-  readonly #lags: Int32Array;
+  /** Place by place. */
+  readonly #ties: readonly (readonly Tie[])[];
+  /** Of each person the end of their last task so far. */
+  readonly #freeFrom = new Map<string, number>();
   readonly #cars: Int32Array;
   readonly #durations: Float64Array;
   readonly #starts: Float64Array;
@@ -47,19 +54,12 @@ export class OrderJudge {
     const size = planned.length;
     this.#service = service;
     this.#size = size;
-    this.#lags = new Int32Array(size * size).fill(NOTHING);
+    this.#ties = tiesOf(service, planned, follows);
     this.#cars = Int32Array.from(planned, ({ task }) => service.cars.findIndex(({ id }) => id === task.car));
     this.#durations = Float64Array.from(planned, ({ work }) => work.finish - work.start);
     this.#starts = new Float64Array(size);
     this.#over = new Float64Array(service.cars.length);
     this.#work = [...planned];
-    const alone = planned.map((one) => ({ ...one, work: { ...one.work, people: [] } }));
-    for (const [first, one] of alone.entries()) {
-      for (const [place, other] of alone.entries()) {
-        if (place <= first || !follows(one.work, other.work)) continue;
-        this.#lags[first * size + place] = lagBetween(service, one, other) ?? NOTHING;
-      }
-    }
   }
 
   seat(work: Seating['work']): Seating {
@@ -91,6 +91,7 @@ export class OrderJudge {
     let strain = 0;
     let value = 0;
     this.#over.fill(0);
+    this.#freeFrom.clear();
     for (let place = 0; place < this.#size; place += 1) {
       const one = work[place];
       if (!one) continue;
@@ -98,6 +99,7 @@ export class OrderJudge {
       value += one.way?.value ?? 0;
       const car = at(this.#cars, place);
       const finish = at(this.#starts, place) + at(this.#durations, place);
+      this.#occupy(one, finish);
       strain += this.#strainOf(car, finish);
       const { outTime = finish } = this.#service.cars[car] ?? {};
       this.#over[car] = Math.max(at(this.#over, car), finish - outTime);
@@ -107,14 +109,20 @@ export class OrderJudge {
 
   #earliest(work: Seating['work'], one: OrderedWork, place: number): number {
     let start = one.earliest;
-    for (let earlier = 0; earlier < place; earlier += 1) {
-      const other = work[earlier];
-      if (!other) continue;
-      const lag = at(this.#lags, earlier * this.#size + place);
-      const moment = at(this.#starts, earlier) + at(this.#durations, earlier) + Math.max(0, lag);
-      if (moment > start && (lag !== NOTHING || sharePeople(other, one))) start = moment;
+    for (const { place: earlier, lag } of this.#ties[place] ?? []) {
+      if (!work[earlier]) continue;
+      start = Math.max(start, at(this.#starts, earlier) + at(this.#durations, earlier) + lag);
+    }
+    for (const { person } of one.work.people) {
+      start = Math.max(start, this.#freeFrom.get(person) ?? start);
     }
     return start;
+  }
+
+  #occupy({ work }: OrderedWork, finish: number): void {
+    for (const { person } of work.people) {
+      this.#freeFrom.set(person, Math.max(finish, this.#freeFrom.get(person) ?? finish));
+    }
   }
 
   #strainOf(car: number, finish: number): number {
@@ -125,9 +133,12 @@ export class OrderJudge {
   }
 }
 
-function sharePeople({ work: one }: OrderedWork, { work: other }: OrderedWork): boolean {
-  for (const { person } of one.people) {
-    for (const seat of other.people) if (seat.person === person) return true;
-  }
-  return false;
+function tiesOf(service: Service, planned: readonly OrderedWork[], follows: OrderRules['follows']): Tie[][] {
+  const alone = planned.map((one) => ({ ...one, work: { ...one.work, people: [] } }));
+  return alone.map((one, number) =>
+    alone.slice(0, number).flatMap((earlier, place) => {
+      const lag = follows(earlier.work, one.work) ? lagBetween(service, earlier, one) : undefined;
+      return lag === undefined ? [] : [{ place, lag }];
+    }),
+  );
 }
