@@ -61,6 +61,21 @@ describe('boundValue', () => {
     expect(boundOf({ ...service, people, tasks, cars })).toBe(5);
   });
 
+  it('takes the time of whoever does something begun from all who can do what they can', () => {
+    const service = knapsack([6, 0, { mandatory: true }], [4, 5], [4, 5]);
+    const underWay = { since: 0, until: 6, way: 'way', people: ['Ada'] };
+    const crew = [{ skill: 'brakes', count: 1 }];
+    const tasks = service.tasks.map((task, place) =>
+      place === 0 ? { ...task, underWay } : { ...task, ways: task.ways.map((way) => ({ ...way, crew })) },
+    );
+    const people = [
+      { id: 'Ada', skills: ['brakes'], hours: [{ from: 0, until: 30 }] },
+      { id: 'Ben', skills: [], hours: [{ from: 0, until: 30 }] },
+    ];
+    // 4 of Ada's moments are left for 8, worth 10.
+    expect(boundOf({ ...service, people, tasks })).toBe(5);
+  });
+
   it('is never below the best plan of a team that leaves on time, as an integer program has it', async () => {
     let compared = 0;
     await fc.assert(

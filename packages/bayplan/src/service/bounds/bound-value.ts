@@ -13,9 +13,7 @@ const ROUNDING = 1e-6;
  * duality of the Lagrangian relaxation, Geoffrion 1974). The prices are lowered in value one after the other.
  */
 export function boundValue(service: CompiledService): number {
-  // What is under way holds people and its car outside the rules for the rest, so no room is reckoned for that: all that may
-  // still be done counts.
-  const scarce = service.tasks.some(({ underWay }) => underWay) ? [] : listScarce(service);
+  const scarce = listScarce(service);
   const prices = new Float64Array(scarce.length);
   const worth = () => worthAt(service, scarce, prices);
   for (let round = 0; round < ROUNDS; round += 1) {

@@ -1,5 +1,5 @@
 import type { CompiledService, CompiledWay } from '../compile-service';
-import type { ServicePerson, Stretch } from '../service-model';
+import type { ServicePerson, ServiceTask, Stretch } from '../service-model';
 
 /** Something that tasks use while they run. */
 export interface Supply {
@@ -11,15 +11,22 @@ export interface Supply {
   amountFor: (way: CompiledWay) => number;
 }
 
-/** People, those who have some skill, tools and places. */
-export function listSupplies({ service: { people, places, tools } }: CompiledService): Supply[] {
-  const skills = [...new Set(people.flatMap((person) => person.skills))];
+/** People, each group of them that can sit in the same seats, tools and places. */
+export function listSupplies({ service, tasks }: CompiledService): Supply[] {
+  const { places, tools } = service;
+  const people = service.people.map((person) => ({ ...person, hours: hoursAtWork(person, service.tasks) }));
+  const crews = tasks.flatMap(({ underWay, ways }) => (underWay ? [] : ways.flatMap(({ crew }) => crew)));
+  const groups = new Map(crews.map(({ candidates }) => [candidates.join(), new Set(candidates)]));
+  groups.delete([...people.keys()].join());
   return [
     { ...peopleIn(people), amountFor: ({ heads }) => heads },
-    ...skills.map((skill) => ({
-      ...peopleIn(people.filter((person) => person.skills.includes(skill))),
+    ...[...groups.values()].map((group) => ({
+      ...peopleIn(people.filter((_, person) => group.has(person))),
       amountFor: ({ crew }: CompiledWay) =>
-        crew.reduce((sum, one) => sum + (one.skill === skill ? one.count : 0), 0),
+        crew.reduce(
+          (sum, { count, candidates }) => sum + (candidates.every((person) => group.has(person)) ? count : 0),
+          0,
+        ),
     })),
     ...tools.map(({ count }, tool) => ({
       ...alwaysThere(count),
@@ -32,12 +39,26 @@ export function listSupplies({ service: { people, places, tools } }: CompiledSer
   ];
 }
 
-function peopleIn(people: readonly ServicePerson[]): Pick<Supply, 'most' | 'amountIn'> {
+function peopleIn(people: readonly Pick<ServicePerson, 'hours'>[]): Pick<Supply, 'most' | 'amountIn'> {
   const stretches = people.flatMap(({ hours }) => hours);
   return {
     most: people.length,
     amountIn: (stretch) => stretches.reduce((sum, one) => sum + sharedBy(one, stretch), 0),
   };
+}
+
+/** Each moment once; whoever has begun something stays until it is done, also outside their hours. */
+function hoursAtWork({ id, hours }: ServicePerson, tasks: readonly ServiceTask[]): Stretch[] {
+  const begun = tasks.flatMap(({ underWay }): Stretch[] =>
+    underWay?.people.includes(id) ? [{ from: underWay.since, until: underWay.until }] : [],
+  );
+  const joined: { from: number; until: number }[] = [];
+  for (const { from, until } of [...hours, ...begun].toSorted((one, other) => one.from - other.from)) {
+    const last = joined.at(-1);
+    if (last && from <= last.until) last.until = Math.max(last.until, until);
+    else joined.push({ from, until });
+  }
+  return joined;
 }
 
 function alwaysThere(most: number): Pick<Supply, 'most' | 'amountIn'> {
