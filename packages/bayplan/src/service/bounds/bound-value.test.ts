@@ -47,6 +47,23 @@ describe('boundValue', () => {
     expect(boundOf(knapsack([6, 0, { mandatory: true }], [8, 6], [4, 3]))).toBe(3);
   });
 
+  it('takes everyone at the car for open fuel', () => {
+    const service = knapsack([4, 4], [4, 3], [4, 2], [4, 1, { fuelOpen: true }]);
+    const people = [...service.people, { id: 'Ben', skills: [], hours: [{ from: 0, until: 30 }] }];
+    // 20 moments of two people, of which 12 are for the first three; the fuel would take 8 and fits.
+    expect(boundOf({ ...service, people })).toBe(10);
+    const cars = service.cars.map((car) => ({ ...car, outTime: 8 }));
+    // 4 moments are left of 16, half of what the fuel takes.
+    expect(boundOf({ ...service, people, cars })).toBe(9);
+  });
+
+  it('takes what opens and closes something for what must be done out of the time too', () => {
+    const stands = { id: 'stands', car: 'car', opening: 'task0', closing: 'task1' };
+    const service = knapsack([2, 0], [2, 0], [2, 1, { mandatory: true, open: ['stands'] }], [8, 6]);
+    // Of 10 moments 6 are gone, half of 8 is left.
+    expect(boundOf({ ...service, accesses: [stands] })).toBe(1 + 3);
+  });
+
   it('looks at what is left between a late beginning and the out-time', () => {
     expect(boundOf(knapsack([4, 5, { notBefore: 5 }], [4, 5, { notBefore: 5 }]))).toBe(6);
   });

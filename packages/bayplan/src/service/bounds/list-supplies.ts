@@ -1,4 +1,4 @@
-import type { CompiledService, CompiledWay } from '../compile-service';
+import type { CompiledService, CompiledTask, CompiledWay } from '../compile-service';
 import type { ServicePerson, ServiceTask, Stretch } from '../service-model';
 
 /** Something that tasks use while they run. */
@@ -7,11 +7,11 @@ export interface Supply {
   most: number;
   /** How much there is over a stretch of time: how much at a time, times how long. */
   amountIn: (stretch: Stretch) => number;
-  /** How much of it a way takes while it runs. */
-  amountFor: (way: CompiledWay) => number;
+  /** How much of it a way of a task takes while it runs. */
+  amountFor: (way: CompiledWay, task: CompiledTask) => number;
 }
 
-/** People, each group of them that can sit in the same seats, tools and places. */
+/** People, each group of them that can sit in the same seats, tools, places, and hands at a car where fuel may be open. */
 export function listSupplies({ service, tasks }: CompiledService): Supply[] {
   const { places, tools } = service;
   const people = service.people.map((person) => ({ ...person, hours: hoursAtWork(person, service.tasks) }));
@@ -36,7 +36,20 @@ export function listSupplies({ service, tasks }: CompiledService): Supply[] {
       ...alwaysThere(room),
       amountFor: ({ place, heads }: CompiledWay) => (place === number ? heads : 0),
     })),
+    ...handsAtCars(tasks, people.length),
   ];
+}
+
+/** Never more hands at a car than there are people; open fuel takes them all. */
+function handsAtCars(tasks: readonly CompiledTask[], people: number): Supply[] {
+  const cars = new Set(tasks.filter(({ fuelOpen }) => fuelOpen).map(({ car }) => car));
+  return [...cars].map((car) => ({
+    ...alwaysThere(people),
+    amountFor: ({ heads }, task) => {
+      if (task.car !== car) return 0;
+      return task.fuelOpen ? people : heads;
+    },
+  }));
 }
 
 function peopleIn(people: readonly Pick<ServicePerson, 'hours'>[]): Pick<Supply, 'most' | 'amountIn'> {
