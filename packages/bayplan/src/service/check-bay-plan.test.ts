@@ -198,6 +198,16 @@ describe('checkBayPlan', () => {
     expect(kindsWith(early)).toEqual(['access']);
   });
 
+  it('finds that something is closed before it is open, also when nothing needs it open', () => {
+    const underWay = { since: 0, until: 1, way: 'usual', people: ['Ben'] };
+    const { tasks } = serviceWith('up', { mandatory: false, underWay });
+    const unused = { ...SERVICE, tasks: tasks.map((one) => ({ ...one, open: [] })) };
+    const early = GOOD.map((one) => (one.task === 'down' ? work('down', 0, 1, 'Ada') : one));
+    expect(checkBayPlan(unused, { ...PLAN, work: early })).toEqual([
+      { kind: 'access', sentence: 'down starts at 0, but stands is not open before 1.' },
+    ]);
+  });
+
   it('finds work beside open fuel, and other work than what is under way', () => {
     expect(kindsWith(serviceWith('look', { open: ['stands'], fuelOpen: true }))).toEqual(['fuelOpen']);
     const underWay = { since: 0, until: 1, way: 'usual', people: ['Ben'] };

@@ -61,6 +61,10 @@ function findAccessFaults(service: Service, one: DoneTask, done: readonly DoneTa
     if (one.task.open?.includes(access.id) && !isOpen) faults.push(say(access, 'open'));
     const isClosed = finish <= openedAt || start >= closedFrom;
     if (one.task.closed?.includes(access.id) && !isClosed) faults.push(say(access, 'closed'));
+    if (one.task.id === access.closing && start < openFrom) {
+      const sentence = `${one.task.id} starts at ${start}, but ${access.id} is not open before ${openFrom}.`;
+      faults.push({ kind: 'access', sentence });
+    }
     return faults;
   });
 }

@@ -1,5 +1,5 @@
 import type { CompiledService, CompiledTask } from '../compile-service';
-import { tiesOf } from '../generate/choose-work';
+import { listForced } from './list-forced';
 import { listSupplies, type Supply } from './list-supplies';
 
 /**
@@ -27,15 +27,6 @@ export function boundFinish(service: CompiledService, value: number): number {
   return service.cars.length === 0
     ? 0
     : Math.max(sum, sum - Math.max(...alone) + finishOf(service.tasks, first));
-}
-
-/** What must be done, and what opens and closes something for it. */
-function listForced(service: CompiledService): ReadonlySet<number> {
-  const forced = new Set(service.tasks.filter(({ must }) => must).map(({ number }) => number));
-  for (const { end, users } of tiesOf(service).ends) {
-    if (users.some((user) => service.tasks[user]?.must)) forced.add(end);
-  }
-  return forced;
 }
 
 /** What is under way takes nothing of the time that is left, as some of it may lie before the in-time. */
@@ -71,6 +62,7 @@ function mostValue({ mustNot, ways }: CompiledTask): number {
   return mustNot ? 0 : Math.max(0, ...ways.map(({ value }) => value));
 }
 
-function leastWork({ ways }: CompiledTask, { amountFor }: Supply): number {
-  return ways.length === 0 ? 0 : Math.min(...ways.map((way) => way.duration * amountFor(way)));
+function leastWork(task: CompiledTask, { amountFor }: Supply): number {
+  const { ways } = task;
+  return ways.length === 0 ? 0 : Math.min(...ways.map((way) => way.duration * amountFor(way, task)));
 }

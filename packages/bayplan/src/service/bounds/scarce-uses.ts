@@ -24,7 +24,7 @@ export function listScarce(service: CompiledService): Scarce[] {
   const room = roomOf(service);
   const stretches = stretchesOf(room);
   return listSupplies(service).flatMap(({ amountIn, amountFor }) => {
-    const amounts = service.tasks.map(({ ways }) => ways.map(amountFor));
+    const amounts = service.tasks.map((task) => task.ways.map((way) => amountFor(way, task)));
     const useIn = (stretch: Stretch) => (task: CompiledTask, way: CompiledWay, place: number) =>
       (amounts[task.number]?.[place] ?? 0) * leastInside(task, way, room, stretch);
     return stretches

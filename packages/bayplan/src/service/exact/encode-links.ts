@@ -20,6 +20,8 @@ export function encodeLinks(
     if (opener && !isBegun(access, service.tasks)) {
       for (const end of closer ? [opener, closer] : [opener]) encodeWhenUsed(draft, end, users);
     }
+    // With users it follows; what is begun is closed without them too.
+    if (opener && closer) draft.order(opener.finish, closer.start, 0, closer.done);
     for (const user of users) {
       if (opener) draft.order(opener.finish, user.start, 0, user.done);
       if (closer) draft.order(user.finish, closer.start, 0, user.done);

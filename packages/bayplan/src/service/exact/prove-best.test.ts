@@ -33,6 +33,29 @@ describe('proveBest', () => {
     expect(feasible).toBeGreaterThanOrEqual(6);
   });
 
+  it('closes what is being opened only when it is open, also when nothing else needs it open', async () => {
+    const lasting = (low: number) => ({ low, likely: low, high: low });
+    const service: Service = {
+      cars: [{ id: 'car', inTime: 0, outTime: 5, latest: 9 }],
+      people: ['Ada', 'Ben'].map((id) => ({ id, skills: [], hours: [{ from: 0, until: 9 }] })),
+      places: [],
+      tools: [],
+      accesses: [{ id: 'stands', car: 'car', opening: 'up', closing: 'down' }],
+      tasks: [
+        {
+          id: 'up',
+          car: 'car',
+          ways: [{ id: 'way', duration: lasting(1), crew: [{ count: 1 }] }],
+          underWay: { since: 0, until: 3, way: 'way', people: ['Ada'] },
+        },
+        { id: 'down', car: 'car', ways: [{ id: 'way', duration: lasting(3), crew: [{ count: 1 }] }] },
+      ],
+    };
+    const { best } = prove(service);
+    expect(best?.objective).toMatchObject({ late: 1, finish: 6 });
+    expect(await bestByProgram(service)).toEqual(best?.objective);
+  });
+
   it('makes plans that keep every rule', () => {
     fc.assert(
       fc.property(anyService({ most: 6 }), (service) => {

@@ -230,6 +230,8 @@ function writeOrder(service: Service, choices: readonly Choice[], program: Progr
     }
   }
   for (const { id: access, opening, closing } of service.accesses) {
+    if (opening !== undefined && closing !== undefined)
+      order(opening, closing, 0, [namesOf(choices, closing)]);
     for (const { id, open, closed } of service.tasks) {
       if (open?.includes(access)) {
         if (opening !== undefined) order(opening, id, 0, [namesOf(choices, id)]);

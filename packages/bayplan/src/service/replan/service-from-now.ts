@@ -12,7 +12,9 @@ type Log = ReadonlyMap<string, Progress>;
  */
 export function serviceFromNow(service: Service, now: number, progress: readonly Progress[]): Service {
   const logged = new Map(progress.map((one) => [one.task, one]));
-  const opened = new Map(service.accesses.map((access) => [access.id, openedBy(service, access, logged)]));
+  const opened = new Map(
+    service.accesses.map((access) => [access.id, openedBy(service, access, { now, logged })]),
+  );
   const tasks = service.tasks.map((task): ServiceTask => {
     const one = logged.get(task.id);
     const opens = service.accesses.find(({ opening }) => opening === task.id);
@@ -28,13 +30,18 @@ export function serviceFromNow(service: Service, now: number, progress: readonly
 }
 
 /** When an access is open at the latest, if its opening is over: what needs it has begun, or it is itself done. */
-function openedBy({ tasks }: Service, { id, opening, closing }: Access, logged: Log): number | undefined {
+function openedBy(
+  { tasks }: Service,
+  { id, opening, closing }: Access,
+  { now, logged }: { now: number; logged: Log },
+): number | undefined {
   if (opening === undefined) return undefined;
+  const timesOf = (one: Progress | undefined) => (one?.state === 'done' ? pastOf(one, now) : one);
   const begun = tasks
     .filter((task) => task.open?.includes(id) || task.id === closing)
-    .flatMap((task) => logged.get(task.id)?.since ?? []);
+    .flatMap((task) => timesOf(logged.get(task.id))?.since ?? []);
   const own = logged.get(opening);
-  const ends = own?.state === 'done' ? [...begun, own.until] : begun;
+  const ends = own?.state === 'done' ? [...begun, pastOf(own, now).until] : begun;
   return ends.length === 0 ? undefined : Math.min(...ends);
 }
 
