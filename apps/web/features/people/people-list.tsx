@@ -15,6 +15,8 @@ interface PeopleListProps {
   teamId: string;
   people: readonly TeamPerson[];
   mayDecideRoles: boolean;
+  /** Whoever looks is let in for one event: of people of other events nothing is known here. */
+  isHelper: boolean;
 }
 
 /** A person with an account that is in. */
@@ -22,14 +24,14 @@ export type Member = TeamPerson & { membership: NonNullable<TeamPerson['membersh
 
 type Asked = { what: 'role' | 'takeOut'; member: Member } | null;
 
-export function PeopleList({ teamId, people, mayDecideRoles }: PeopleListProps) {
+export function PeopleList({ teamId, people, mayDecideRoles, isHelper }: PeopleListProps) {
   const [asked, setAsked] = useState<Asked>(null);
   const eventName = useEventNames(teamId);
   const close = () => setAsked(null);
   const columns: TableColumn<TeamPerson>[] = [
     { key: 'name', heading: 'Name', leads: true, cell: (person) => person.name },
     { key: 'initials', heading: 'Initials', cell: (person) => person.initials },
-    { key: 'role', heading: 'Role', cell: standingInWords },
+    { key: 'role', heading: 'Role', cell: (person) => standingInWords(person, isHelper) },
     { key: 'for', heading: 'For', cell: (person) => scopeInWords(person, eventName) },
   ];
   if (mayDecideRoles) {
@@ -73,8 +75,8 @@ function isMember(person: TeamPerson): person is Member {
   return person.membership !== null && person.membership.revokedAt === null;
 }
 
-function standingInWords({ membership }: TeamPerson): string {
-  if (membership === null) return 'no account';
+function standingInWords({ membership }: TeamPerson, toHelper: boolean): string {
+  if (membership === null) return toHelper ? 'none for your event' : 'no account';
   return membership.revokedAt === null ? ROLE_WORDS[membership.role] : 'taken out';
 }
 
