@@ -6,6 +6,7 @@ import { Button } from '@/components/button';
 import { Stack } from '@/components/stack';
 import { Table, type TableColumn } from '@/components/table';
 import { orderPeople } from './order-people';
+import { PasswordDialog } from './password-dialog';
 import { RoleDialog } from './role-dialog';
 import { ROLE_WORDS } from './role-words';
 import { TakeOutDialog } from './take-out-dialog';
@@ -22,7 +23,7 @@ interface PeopleListProps {
 /** A person with an account that is in. */
 export type Member = TeamPerson & { membership: NonNullable<TeamPerson['membership']> };
 
-type Asked = { what: 'role' | 'takeOut'; member: Member } | null;
+type Asked = { what: 'role' | 'password' | 'takeOut'; member: Member } | null;
 
 export function PeopleList({ teamId, people, mayDecideRoles, isHelper }: PeopleListProps) {
   const [asked, setAsked] = useState<Asked>(null);
@@ -51,6 +52,9 @@ export function PeopleList({ teamId, people, mayDecideRoles, isHelper }: PeopleL
         rowKey={(person) => person.personId}
       />
       {asked?.what === 'role' ? <RoleDialog teamId={teamId} member={asked.member} onClose={close} /> : null}
+      {asked?.what === 'password' ? (
+        <PasswordDialog teamId={teamId} member={asked.member} onClose={close} />
+      ) : null}
       {asked?.what === 'takeOut' ? (
         <TakeOutDialog teamId={teamId} member={asked.member} onClose={close} />
       ) : null}
@@ -63,6 +67,12 @@ function Actions({ member, onAsk }: { member: Member; onAsk: (asked: Asked) => v
     <Stack across gap="small">
       <Button aria-label={`Role of ${member.name}`} onClick={() => onAsk({ what: 'role', member })}>
         Role
+      </Button>
+      <Button
+        aria-label={`New password for ${member.name}`}
+        onClick={() => onAsk({ what: 'password', member })}
+      >
+        New password
       </Button>
       <Button aria-label={`Take out ${member.name}`} onClick={() => onAsk({ what: 'takeOut', member })}>
         Take out
