@@ -1,17 +1,14 @@
 import pg from 'pg';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { ask } from '../fence/answer';
 import { joinTeam } from '../fence/world';
-import { type Caller, type House, openHouse, PASSWORD } from '../support/house';
+import { type Caller, PASSWORD } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 
 const NEW_PASSWORD = 'four other words in a row';
 const TWO_HOURS = 2 * 3_600_000;
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse();
-});
-afterAll(() => house.close());
+const house = keepHouse();
 
 describe('a link for a member who forgot the password', () => {
   it('sets a new one once, ends all sessions of the account, and no old password signs in', async () => {

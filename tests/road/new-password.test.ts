@@ -1,16 +1,12 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { joinTeam } from '../fence/world';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES, PHONE } from '../support/screens';
 
 const NEW_PASSWORD = 'four other words in a row';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it.each(['light', 'dark'] as const)(
   'lets a member who forgot the password set a new one by a link from an admin (%s)',
