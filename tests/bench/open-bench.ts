@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { buildApp } from '@halfshaft/api/app';
 import { createAuth } from '@halfshaft/api/auth';
 import { openLiveLog } from '@halfshaft/api/live';
+import { passwordLinksOf } from '@halfshaft/api/password-link';
 import { openPlanner } from '@halfshaft/api/planner';
 import { callAppRouter } from '@halfshaft/api/router';
 import { readNews } from '@halfshaft/api/work';
@@ -43,6 +44,7 @@ export async function openBench({ manyCards = true } = {}): Promise<Bench> {
   const clock = { now: () => Date.now() };
   const planner = openPlanner();
   const parts = { store, auth: signIn.auth, live, clock, planner, pages: { kind: 'none' as const } };
+  const openPasswordLink = passwordLinksOf(signIn.auth);
   const app = await buildApp({ ...parts, photoLimits: { eventBytes: 0, teamBytes: 0 }, logLevel: 'silent' });
   const apiUrl = await app.listen({ host: '127.0.0.1', port: 0 });
 
@@ -53,7 +55,7 @@ export async function openBench({ manyCards = true } = {}): Promise<Bench> {
   });
   const pairs = headers.getSetCookie().map((each) => each.split(';')[0]);
   const account = { userId: response.user.id, isAnonymous: false };
-  const team = await foundTeam(callAppRouter({ store, clock, planner, account }));
+  const team = await foundTeam(callAppRouter({ store, openPasswordLink, clock, planner, account }));
   const cardIds = manyCards ? await copyCards(urls.ownerUrl, team.carId) : [];
   return {
     urls,

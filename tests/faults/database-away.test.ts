@@ -1,22 +1,19 @@
 import pg from 'pg';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { beforeAll, expect, inject, it } from 'vitest';
 import { foundTeamAtEvent, joinTeam, type TeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { openLiveStream } from './live-stream';
 import { askOwner } from './table-hashes';
 
 const SENTENCE = 'Something went wrong on our side. Nothing was changed. Try again in a moment.';
 
-let house: House;
+const house = keepHouse();
 let team: TeamAtEvent;
 let cookie: string;
-
 beforeAll(async () => {
-  house = await openHouse();
   team = await foundTeamAtEvent(house);
   cookie = (await joinTeam(house, team, 'Mia')).cookie;
 });
-afterAll(() => house.close());
 
 function addressOf({ teamId, eventId }: TeamAtEvent): string {
   return `${house.url}/live?team=${teamId}&event=${eventId}`;

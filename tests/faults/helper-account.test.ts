@@ -1,12 +1,9 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { foundTeamAtEvent } from '../support/event';
-import { type House, openHouse, PASSWORD } from '../support/house';
+import { PASSWORD } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse();
-});
-afterAll(() => house.close());
+const house = keepHouse();
 
 it('a helper who makes an account keeps the team, the person and the event', async () => {
   const team = await foundTeamAtEvent(house);

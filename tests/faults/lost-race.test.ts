@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import {
   foundTeamAtEvent,
   ITINERARY,
@@ -7,15 +7,13 @@ import {
   type TeamAtEvent,
   taskRef,
 } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 
-let house: House;
+const house = keepHouse();
 let team: TeamAtEvent;
 beforeAll(async () => {
-  house = await openHouse();
   team = await foundTeamAtEvent(house);
 });
-afterAll(() => house.close());
 
 /** The message of each call that failed. */
 async function refusalsOf(calls: Promise<unknown>[]): Promise<string[]> {

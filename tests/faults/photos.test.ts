@@ -1,19 +1,18 @@
 import { crc32, deflateSync } from 'node:zlib';
 import pg from 'pg';
 import sharp, { type Sharp } from 'sharp';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { redrawPicture } from '../../apps/api/src/picture';
 import { foundTeamAtEvent, makeAction, type TeamAtEvent, taskRef } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { bringPicture, fetchPicture, photoOf, TINY_JPEG } from '../support/photo';
 
-let house: House;
+const house = keepHouse();
 let team: TeamAtEvent;
 beforeAll(async () => {
-  house = await openHouse();
   team = await foundTeamAtEvent(house);
 });
-afterAll(() => house.close());
 
 const task = (of: TeamAtEvent = team) => taskRef(of.entryId, of.cardIds[0] ?? '');
 

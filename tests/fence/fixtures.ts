@@ -32,6 +32,11 @@ export const FIXTURES: Variant[] = [
   })),
   variant('people.revoke', 'admin', ({ teamId, spare }) => ({ teamId, membershipId: spare.membershipId })),
 
+  variant('password.makeLink', 'admin', async ({ teamId, letInWithPassword }) => ({
+    teamId,
+    membershipId: await letInWithPassword(),
+  })),
+
   variant('invite.create', 'manager', ({ teamId }) => ({ teamId, ...FOR_MECHANICS, eventId: null }), {
     special: 'for the team',
   }),

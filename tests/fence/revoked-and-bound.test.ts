@@ -104,6 +104,24 @@ describe('a helper for one event', () => {
     }
   });
 
+  it('is told of no helper of another event what that one is let in for, not even that there is one', async () => {
+    const { teamId, eventId, owner, helper, other, mechanic } = shared;
+    const near = await joinTeam(fence.house, owner, teamId, { role: 'driver', forEvent: eventId });
+    const far = await joinTeam(fence.house, owner, teamId, { role: 'driver', forEvent: other.eventId });
+    const listed = await helper.caller.people.list({ teamId });
+    const { people: kept } = await helper.caller.event.get({ teamId, eventId });
+    for (const people of [listed, kept]) {
+      const standingOf = (one: { personId: string }) =>
+        present(people.find(({ personId }) => personId === one.personId)).membership;
+      expect(standingOf(far)).toBeNull();
+      expect(standingOf(near)).toMatchObject({ role: 'driver', eventId });
+      expect(standingOf(mechanic)).toMatchObject({ role: 'mechanic', eventId: null });
+      expect(JSON.stringify(people)).not.toContain(other.eventId);
+    }
+    const seen = await owner.caller.people.list({ teamId });
+    expect(seen.find(({ personId }) => personId === far.personId)?.membership?.eventId).toBe(other.eventId);
+  });
+
   it.each(ACTION_KINDS)('cannot tell %s in another event from one in no event', async (kind) => {
     const fixture = present(FIXTURES.find(({ name }) => name === `work.push (${kind})`));
     const input = await inputOf(fixture);

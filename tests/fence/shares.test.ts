@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { askOwner } from '../faults/table-hashes';
 import { ITINERARY } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { CAR, foundWorld, makeAccount, pushAs, type World } from './world';
 
 interface Sharer {
@@ -11,13 +11,11 @@ interface Sharer {
   eventId: string;
 }
 
-let house: House;
+const house = keepHouse();
 let world: World;
 beforeAll(async () => {
-  house = await openHouse();
   world = await foundWorld(house);
 });
-afterAll(() => house.close());
 
 /** A team that drove one stage of the organiser's event and raised one snag, in words that name someone. */
 async function joinEvent(name: string): Promise<Sharer> {

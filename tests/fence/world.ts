@@ -22,6 +22,8 @@ export interface World {
   helper: Actor;
   /** A membership that nothing else hangs on. */
   spare: Actor & { membershipId: string };
+  /** Lets in someone who has a password, which the plain ids of the others have not; gives the membership. */
+  letInWithPassword(): Promise<string>;
   carId: string;
   cardId: string;
   /** Needs a second signature. */
@@ -59,9 +61,6 @@ export async function foundWorld(house: House): Promise<World> {
   const { carId: idleCarId } = await owner.caller.car.create({ teamId, ...CAR, starterCards: 'none' });
   const join = (role: Role, forEvent: string | null) => joinTeam(house, founder, teamId, { role, forEvent });
   const spare = await join('mechanic', null);
-  const people = await owner.caller.people.list({ teamId });
-  const membership = people.find((person) => person.personId === spare.personId)?.membership;
-  if (!membership) throw new Error('Who joined by a link has no membership.');
   const forAll = { role: 'mechanic', eventId: null, days: 2 } as const;
   const { inviteId, token } = await owner.caller.invite.create({ teamId, ...forAll });
   const world = {
@@ -71,7 +70,14 @@ export async function foundWorld(house: House): Promise<World> {
     mechanic: await join('mechanic', null),
     driver: await join('driver', null),
     helper: await join('mechanic', eventId),
-    spare: { ...spare, membershipId: membership.membershipId },
+    spare: { ...spare, membershipId: await findMembershipId(founder, teamId, spare.personId) },
+    async letInWithPassword() {
+      const { userId } = await house.signUp('New member');
+      const account = { userId, caller: house.callAs(userId) };
+      const wanted = { role: 'mechanic', forEvent: null } as const;
+      const { personId } = await joinTeam(house, founder, teamId, wanted, account);
+      return findMembershipId(founder, teamId, personId);
+    },
     carId,
     cardId: plain.id,
     signedCardId: signed.id,
@@ -118,11 +124,18 @@ export async function joinTeam(
   { caller }: { caller: Caller },
   teamId: string,
   { role, forEvent }: { role: Role; forEvent: string | null },
+  account = makeAccount(house),
 ): Promise<Actor> {
-  const account = makeAccount(house);
   const { token } = await caller.invite.create({ teamId, role, eventId: forEvent, days: 2 });
   const { personId } = await account.caller.invite.accept({ token, name: `The ${role}` });
   return { ...account, personId };
+}
+
+async function findMembershipId({ caller }: Actor, teamId: string, personId: string): Promise<string> {
+  const people = await caller.people.list({ teamId });
+  const membership = people.find((person) => person.personId === personId)?.membership;
+  if (!membership) throw new Error('Who joined by a link has no membership.');
+  return membership.membershipId;
 }
 
 async function foundOrganiser(house: House): Promise<World['organiser']> {

@@ -11,7 +11,7 @@ import {
   partOfId,
   rebuild,
 } from '@halfshaft/worklog';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import {
   foundTeamAtEvent,
   ITINERARY,
@@ -20,13 +20,9 @@ import {
   type TeamAtEvent,
   taskRef,
 } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse();
-});
-afterAll(() => house.close());
+const house = keepHouse();
 
 /** Stages of the fixture's itinerary, in metres as printed in it: SS1 to SS9. */
 const STAGES = [11_400, 7_250, 11_400, 7_250, 16_900, 9_300, 16_900, 13_750, 13_750];

@@ -1,24 +1,22 @@
 import { randomUUID } from 'node:crypto';
 import type { CarFact } from '@halfshaft/worklog';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { loadDemoWorld } from '../support/demo-house';
 import { foundTeamAtEvent, joinTeam, makeAction } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
-let house: House;
+const house = keepHouse({ pages: PAGES });
 let demo: { cookie: string; teamId: string; userId: string };
 beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
   const world = await loadDemoWorld(house);
   const birch = world.demo.teams.birch;
   if (!birch) throw new Error('The demo has no team of that key.');
   const { teamId, founderUserId: userId } = birch;
   demo = { cookie: world.cookieOf(userId), teamId, userId };
 });
-afterAll(() => house.close());
 
 async function openAs(cookie: string, size = PHONE, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
   return (await openPage({ ...size, colorScheme, baseUrl: house.url, cookie })).page;

@@ -1,15 +1,11 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { screenshot } from '../browser/chromium';
 import { foundTeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 import { bayOf, countKeptReplicas, openPhone, visit } from './phone';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it('shows home and its events without a network, once they were seen with one', async () => {
   const team = await foundTeamAtEvent(house, 'Copperbeck');

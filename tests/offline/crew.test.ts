@@ -1,16 +1,12 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible } from '../browser/chromium';
 import { foundTeamAtEvent, type TeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 import { openPhone, readLog, untilKept } from './phone';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 /** The crew's page is on the screen and on the phone, and the network is gone. */
 async function driveOff(team: TeamAtEvent) {

@@ -1,16 +1,12 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible } from '../browser/chromium';
 import { foundTeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { BAY_PAGE, scriptsOf, TAKE } from '../support/page-weight';
 import { PAGES } from '../support/screens';
 import { bayOf, openPhone, raiseSnag, readLog, snagWords } from './phone';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it('takes a job when the network went before the forms came, says so of a form, and opens it once they can be fetched', async () => {
   const team = await foundTeamAtEvent(house, 'Late forms');

@@ -1,16 +1,12 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type House, openHouse } from '../support/house';
+import { expect, it } from 'vitest';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 import { countKept, snagWords } from './phone';
 import { expectInOrder, sendLongOutbox } from './send-long-outbox';
 
 const MANY = 10_000;
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it(`sends all of ${MANY} waiting entries, each once and in order, and keeps none`, async () => {
   const { page, log } = await sendLongOutbox(house, { waiting: MANY, answered: MANY + 1 });

@@ -2,9 +2,9 @@ import { randomUUID } from 'node:crypto';
 import { resolve } from 'node:path';
 import { ACTION_VERSION } from '@halfshaft/worklog';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { foundTeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 import { countKept, openBay, openPhone, raiseSnag, readLog, snagWords } from './phone';
 import { expectInOrder, sendLongOutbox } from './send-long-outbox';
@@ -14,11 +14,7 @@ const MANY = 10_000;
 const ANSWERED = 1_500;
 const PATIENT = { timeout: 15_000 };
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it('sends from two tabs of one phone in the order it was done, each once', async () => {
   const team = await foundTeamAtEvent(house, 'Tabs');

@@ -1,22 +1,21 @@
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { expectAccessible, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 import { bayOf, crash, openBay, openPhone, raiseSnag, readLog } from './phone';
 
 const PATIENT = { timeout: 20_000 };
 const WORDS = 'Oil on the hub';
 
-let house: House;
+const house = keepHouse({ pages: PAGES });
 let camera: Buffer;
 beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
   camera = await photograph();
 });
-afterAll(() => house.close());
 
 /** As large as a phone's camera makes it, on its side, with the place in it. */
 async function photograph(): Promise<Buffer> {

@@ -1,7 +1,8 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
-import { type House, openHouse, PASSWORD } from '../support/house';
+import { PASSWORD } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 import {
   bayOf,
@@ -17,11 +18,7 @@ import {
 
 const PATIENT = { timeout: 15_000 };
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it('sends nobody’s entries under the name of whoever signed in next, and both are told', async () => {
   const team = await foundTeamAtEvent(house, 'Larch');

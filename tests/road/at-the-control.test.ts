@@ -1,19 +1,15 @@
 import { dueAt, formatClock } from '@halfshaft/itinerary';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES, PHONE } from '../support/screens';
 
 const LATE_MINUTES = 5;
 const SECONDS_INTO_MINUTE = 20;
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 /** Service A of the car, planned, on a house clock that stands a few minutes after the car was due in. */
 async function lateAtServiceA() {

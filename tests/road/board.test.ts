@@ -1,18 +1,14 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { openBay, openPhone } from '../offline/phone';
 import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent, taskRef } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 
 const PATIENT = { timeout: 20_000 };
 const WALL = { width: 1920, height: 1080 };
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 const boardOf = ({ teamId, eventId }: TeamAtEvent) => `/board/?team=${teamId}&event=${eventId}`;
 const openBoard = (team: TeamAtEvent, size: { width: number; height: number }, keepsPages = false) =>

@@ -1,9 +1,9 @@
 import { dueAt, formatClock } from '@halfshaft/itinerary';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { amended, publishAndTakeOver } from '../support/bulletin';
 import { ITINERARY, joinTeam } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
 const SIZES = [PHONE, DESK];
@@ -11,12 +11,10 @@ const SCHEMES = ['light', 'dark'] as const;
 const BEFORE_START = Date.parse('2026-06-13T05:00:00Z');
 const NOTE = 'Timber lorries on Long Rigg. Questions to the clerk of the course.';
 
-let house: House;
+const house = keepHouse({ pages: PAGES });
 beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
   house.clock.set(BEFORE_START);
 });
-afterAll(() => house.close());
 
 it('goes from the organiser’s desk to the team’s service', async () => {
   const { organiserCookie, own, team, caller, ids, entryId } = await publishAndTakeOver(house);

@@ -1,15 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { changeInWords, compareItineraries } from '@halfshaft/itinerary';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { amended, publishAndTakeOver } from '../support/bulletin';
 import { ITINERARY, makeAction } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse();
-});
-afterAll(() => house.close());
+const house = keepHouse();
 
 const ONE_WEEK_LATER = { ...ITINERARY, startsOn: '2026-06-20' };
 const TWO_WEEKS_LATER = { ...ITINERARY, startsOn: '2026-06-27' };

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { openPage, runAxe, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, type TeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 
 const SIZES = [
@@ -13,13 +13,11 @@ const SIZES = [
 const WRONG = 'Name;Place;Every;Minutes\nLamps;roof rack;1 day;2,5\nHorn;body;2 days;quick\n';
 const MENDED = WRONG.replace('roof rack', 'body').replace('quick', '1');
 
-let house: House;
+const house = keepHouse({ pages: PAGES });
 let team: TeamAtEvent;
 beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
   team = await foundTeamAtEvent(house);
 });
-afterAll(() => house.close());
 
 async function openCar(view: (typeof SIZES)[number], card?: string): Promise<Page> {
   const { page } = await openPage({ ...view, baseUrl: house.url, cookie: team.cookie });

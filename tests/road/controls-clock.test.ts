@@ -1,15 +1,11 @@
 import { formatClock } from '@halfshaft/itinerary';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 async function openAs(cookie: string, size: { width: number; height: number }) {
   return (await openPage({ ...size, baseUrl: house.url, cookie })).page;

@@ -1,8 +1,8 @@
 import { formatClock, servicesOf } from '@halfshaft/itinerary';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { openPage, runAxe, screenshot } from '../browser/chromium';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES, PHONE } from '../support/screens';
 
 const LAPTOP = { width: 1440, height: 900 };
@@ -25,11 +25,7 @@ TC2C    Finish Ashcombe             9,30      9,30       0:15     11:10
 Version of 1 May 2026                                      Page 1 of 1
 `;
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 /** A browser of a manager with a team and nothing else. */
 async function openAsManager(size: { width: number; height: number }) {

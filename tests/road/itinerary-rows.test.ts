@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES, PHONE } from '../support/screens';
 
 const LAPTOP = { width: 1440, height: 900 };
@@ -18,11 +18,7 @@ SS2;Ridge;11.40;;;10:50
 TC2A;Finish Ashcombe;;9.30;0:30;11:20
 `;
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 const nameOfFocused = (page: Page) =>
   page.evaluate(() => {

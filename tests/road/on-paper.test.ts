@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { resolve } from 'node:path';
 import type { ActionBody } from '@halfshaft/worklog';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import {
   foundTeamAtEvent,
@@ -11,14 +11,10 @@ import {
   type TeamAtEvent,
   taskRef,
 } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES } from '../support/screens';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 async function openAs(cookie: string, size = DESK) {
   return (await openPage({ ...size, baseUrl: house.url, cookie })).page;

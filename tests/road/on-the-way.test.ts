@@ -1,18 +1,14 @@
 import { dueAt, formatClock } from '@halfshaft/itinerary';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES, PHONE } from '../support/screens';
 
 const LAPTOP = { width: 1440, height: 900 };
 const SECONDS_INTO_MINUTE = 20;
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 /** The clock of the car by minutes after it is due at a point, and a way to set the house's clock to such a moment. */
 async function clocksAt(team: TeamAtEvent, pointId: string) {

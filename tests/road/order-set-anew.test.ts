@@ -1,18 +1,14 @@
 import { dueAt, formatClock, positionsOf, servicesOf } from '@halfshaft/itinerary';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { foundTeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES } from '../support/screens';
 
 const FIRST = 7;
 const AFTER_REGROUP = 3;
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it('times the services after a regroup by the position set there', async () => {
   const team = await foundTeamAtEvent(house);

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { bayOf, openBay, openPhone, raiseSnag } from '../offline/phone';
 import { foundTeamAtEvent, joinTeam, makeAction, type TeamAtEvent, taskRef } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
 const PALETTES = ['Paper', 'Graphite', 'Sun', 'Night'];
@@ -12,13 +12,11 @@ const SIZES = [PHONE, DESK];
 // What a palette can break; the rest of the page is looked at once.
 const COLOURS = ['color-contrast', 'link-in-text-block'];
 
-let house: House;
+const house = keepHouse({ pages: PAGES });
 let team: TeamAtEvent;
 beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
   team = await foundTeamAtEvent(house, 'Palette');
 });
-afterAll(() => house.close());
 
 it('shows event, bay, board and the crew’s page in four palettes, chosen in one tap and kept', async () => {
   const { page } = await openPage({ ...PHONE, baseUrl: house.url, cookie: team.cookie });

@@ -1,18 +1,14 @@
 import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { foundTeamAtEvent, ITINERARY, makeAction } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
 const CHANGE = 'Front brake pads: change';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 async function openAs(cookie: string, size = PHONE, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
   return (await openPage({ ...size, colorScheme, baseUrl: house.url, cookie })).page;

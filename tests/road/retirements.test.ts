@@ -1,16 +1,12 @@
 import { resolve } from 'node:path';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { amended, publishAndTakeOver } from '../support/bulletin';
 import { ITINERARY } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 const HEAD = 'Car\tClass\tWhat happened\tWhere\tCause\tPart\tWho says so\tBack from section';
 const FINISHED = Array.from({ length: 8 }, (_, index) => `${index + 1}\tR\tfinished`);

@@ -65,6 +65,7 @@ export function screenTable(ids: ScreenIds): Record<string, ScreenState[]> {
     '/try/': [full('', /Paste the itinerary/, 'nobody')],
     '/sign-in/': [full('', /Sign in/, 'nobody')],
     '/sign-up/': [full('', /account/i, 'nobody')],
+    '/password/': [full(`#${'A'.repeat(32)}.${ids.team}.${ids.team}`, /Set the new password/, 'nobody')],
     '/join/': [
       {
         state: 'error',

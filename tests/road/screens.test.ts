@@ -1,10 +1,10 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { type DemoWorld, loadDemoWorld } from '../support/demo-house';
 import { ITINERARY } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PAGES_FOLDER, PHONE } from '../support/screens';
 import { type ScreenIds, type ScreenState, screenTable } from './screen-table';
 
@@ -12,16 +12,13 @@ const SIZES = [PHONE, DESK];
 // What the palette can break; the rest of the page is the one looked at just before.
 const COLOURS = ['color-contrast', 'link-in-text-block'];
 
-let house: House;
+const house = keepHouse({ pages: PAGES });
 let ids: ScreenIds;
 let cookies: Record<ScreenState['who'], string>;
-
 beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
   const world = await loadDemoWorld(house);
   ({ ids, cookies } = await furnish(world));
 });
-afterAll(() => house.close());
 
 /** Beside the demo: someone who has just begun, with a team, a bare car and an event nobody has entered. */
 async function furnish({ demo, events, cookieOf }: DemoWorld) {

@@ -1,15 +1,11 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { expectAccessible, openPage } from '../browser/chromium';
 import { publishAndTakeOver } from '../support/bulletin';
 import { joinTeam } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it('goes from the organiser’s box to the team’s car', async () => {
   const { organiserCookie, own, team, caller, ids, entryId } = await publishAndTakeOver(house);

@@ -1,7 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { openPage } from '../browser/chromium';
-import { type House, openHouse, PASSWORD } from '../support/house';
+import { PASSWORD } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import { PAGES, PHONE } from '../support/screens';
 
 const LAPTOP = { width: 1440, height: 900 };
@@ -20,11 +21,7 @@ const MENDED = WITH_MISTAKES.replace('11.x', '11.4')
   .replace('10:62', '10:02')
   .replace('TC2;', 'TC1B;Service out;;;;0:20;10:22\nTC2;');
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 function taskCard(page: Page, name: string): Locator {
   return page.getByRole('listitem').filter({ has: page.getByRole('heading', { name }) });

@@ -27,6 +27,7 @@ export async function loadDemoWorld(house: House): Promise<DemoWorld> {
       const clock = { now: () => at ?? house.clock.now() };
       return callAppRouter({
         store: house.store,
+        openPasswordLink: house.openPasswordLink,
         clock,
         planner: house.planner,
         account: { userId, isAnonymous: false },

@@ -3,6 +3,8 @@ import { buildApp } from '@halfshaft/api/app';
 import { createAuth } from '@halfshaft/api/auth';
 import { type LiveLog, openLiveLog } from '@halfshaft/api/live';
 import type { PageSource } from '@halfshaft/api/pages';
+import { mayUsePasswordLink } from '@halfshaft/api/password';
+import { passwordLinksOf } from '@halfshaft/api/password-link';
 import { moveMemberships } from '@halfshaft/api/people';
 import { type OpenPlanner, openPlanner } from '@halfshaft/api/planner';
 import { callAppRouter, type DemoApi } from '@halfshaft/api/router';
@@ -19,6 +21,7 @@ export interface House {
   database: TestDatabase;
   store: Store;
   app: FastifyInstance;
+  openPasswordLink: ReturnType<typeof passwordLinksOf>;
   live: LiveLog;
   planner: OpenPlanner;
   /** Where the front door listens. */
@@ -58,11 +61,13 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     secret: SECRET,
     publicUrl: 'http://localhost',
     onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
+    mayUsePasswordLink: (userId, token) => mayUsePasswordLink(store, userId, token),
   });
   const live = await openLiveLog(database.appUrl, (...asked) => readNews(store, ...asked));
   const planner = openPlanner();
   const pages = options.pages ?? { kind: 'none' as const };
   const photoLimits = options.photoLimits ?? ROOMY;
+  const openPasswordLink = passwordLinksOf(signIn.auth);
   const parts = { store, auth: signIn.auth, live, clock, planner, pages, photoLimits };
   const app = await buildApp({ ...parts, logLevel: 'silent' });
   const url = await app.listen({ host: '127.0.0.1', port: options.port ?? 0 });
@@ -70,11 +75,13 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     database,
     store,
     app,
+    openPasswordLink,
     live,
     planner,
     url,
     clock,
-    callAs: (userId) => callAppRouter({ store, clock, planner, account: { userId, isAnonymous: false } }),
+    callAs: (userId) =>
+      callAppRouter({ store, openPasswordLink, clock, planner, account: { userId, isAnonymous: false } }),
     async signUp(name) {
       const email = `${randomUUID()}@test.example`;
       const { headers, response } = await signIn.auth.api.signUpEmail({

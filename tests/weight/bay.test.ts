@@ -1,7 +1,7 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { openPage } from '../browser/chromium';
 import { foundTeamAtEvent } from '../support/event';
-import { type House, openHouse } from '../support/house';
+import { keepHouse } from '../support/keep-house';
 import {
   askedScripts,
   BAY_PAGE,
@@ -15,11 +15,7 @@ import {
 } from '../support/page-weight';
 import { PAGES, PHONE } from '../support/screens';
 
-let house: House;
-beforeAll(async () => {
-  house = await openHouse({ pages: PAGES });
-});
-afterAll(() => house.close());
+const house = keepHouse({ pages: PAGES });
 
 it('names scripts for the bay within its weight, and above an empty page of the same build', () => {
   const [bay, empty] = [zippedBytes(scriptsOf(BAY_PAGE)), zippedBytes(scriptsOf(EMPTY_PAGE))];

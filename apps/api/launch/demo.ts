@@ -9,6 +9,7 @@ import {
 } from '@halfshaft/prisma/demo';
 import { openStore, withTeam } from '@halfshaft/store';
 import { createAuth } from '../src/auth';
+import { passwordLinksOf } from '../src/password-link';
 import { callAppRouter } from '../src/root';
 import { openPlanner } from '../src/workers/open-planner';
 import { readMark, writeMark } from './home-folder';
@@ -58,6 +59,7 @@ function demoAccess(
   auth: ReturnType<typeof createAuth>['auth'],
   password: string,
 ): DemoAccess {
+  const openPasswordLink = passwordLinksOf(auth);
   return {
     async signUp(name, email) {
       const { user } = await auth.api.signUpEmail({ body: { name, email, password } });
@@ -65,7 +67,13 @@ function demoAccess(
     },
     callAs(userId, at) {
       const clock = { now: () => at ?? Date.now() };
-      return callAppRouter({ store, clock, planner: openPlanner(), account: { userId, isAnonymous: false } });
+      return callAppRouter({
+        store,
+        openPasswordLink,
+        clock,
+        planner: openPlanner(),
+        account: { userId, isAnonymous: false },
+      });
     },
     today: (timeZone) => new Intl.DateTimeFormat('sv-SE', { timeZone }).format(Date.now()),
     async setEventClock({ teamId, founderUserId }, replica, position) {

@@ -12,6 +12,7 @@ import type { Planner } from './features/bay-plan/service';
 import type { PhotoLimits } from './features/photo/service';
 import type { LiveLog } from './features/work/live';
 import { addLiveRoute } from './live-route';
+import { passwordLinksOf } from './password-link';
 import { addPhotoRoute } from './photo-route';
 import { type AppRouter, appRouter } from './root';
 import { type PageSource, servePages } from './serve-pages';
@@ -62,6 +63,7 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
   const { store, clock, photoLimits: limits } = parts;
   await addPhotoRoute(app, { store, clock, limits, findAccount: accountOf });
   await addCarryRoute(app, { store, clock, findAccount: accountOf });
+  const openPasswordLink = passwordLinksOf(parts.auth);
   await app.register(fastifyTRPCPlugin, {
     prefix: '/trpc',
     trpcOptions: {
@@ -69,6 +71,7 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
       allowBatching: true,
       createContext: async ({ req }) => ({
         store: parts.store,
+        openPasswordLink,
         clock: parts.clock,
         planner: parts.planner,
         account: await accountOf(req),

@@ -1,6 +1,7 @@
 import { betterAuth } from 'better-auth';
 import { anonymous } from 'better-auth/plugins';
 import pg from 'pg';
+import { guardPasswordLinks, type MayUsePasswordLink } from './password-link';
 
 export interface AuthSettings {
   authUrl: string;
@@ -8,12 +9,15 @@ export interface AuthSettings {
   publicUrl: string;
   /** A helper who came by a link made an account: whatever the first account belonged to now belongs to the second. */
   onHelperAccount?: (helperUserId: string, accountUserId: string) => Promise<void>;
+  /** Left away, no link that sets a password may be used. */
+  mayUsePasswordLink?: MayUsePasswordLink;
 }
 
 const SESSION_DAYS = 30;
 const SECONDS_PER_DAY = 86_400;
 /** Tries at one address in one minute; counted in the database, so several processes count together. */
 const SIGN_INS_PER_MINUTE = 8;
+const NEW_PASSWORDS_PER_MINUTE = 8;
 const SIGN_UPS_PER_MINUTE = 20;
 /** A whole crew scans one code behind one address. */
 const HELPERS_PER_MINUTE = 40;
@@ -32,7 +36,14 @@ export function createAuth(settings: AuthSettings) {
     database: pool,
     // The front door has already refused requests from other sites; people reach it by name, by address, or through a proxy.
     trustedOrigins: (request) => (request ? ownOrigins(request.url) : []),
-    emailAndPassword: { enabled: true, minPasswordLength: 10, maxPasswordLength: 200 },
+    emailAndPassword: {
+      enabled: true,
+      minPasswordLength: 10,
+      maxPasswordLength: 200,
+      revokeSessionsOnPasswordReset: true,
+    },
+    verification: { storeIdentifier: 'hashed' },
+    hooks: { before: guardPasswordLinks(settings.mayUsePasswordLink ?? (async () => false)) },
     session: { expiresIn: SESSION_DAYS * SECONDS_PER_DAY },
     plugins: [
       anonymous({
@@ -51,6 +62,7 @@ export function createAuth(settings: AuthSettings) {
       customRules: {
         '/sign-in/email': { window: 60, max: SIGN_INS_PER_MINUTE },
         '/sign-in/anonymous': { window: 60, max: HELPERS_PER_MINUTE },
+        '/reset-password': { window: 60, max: NEW_PASSWORDS_PER_MINUTE },
         '/sign-up/email': { window: 60, max: SIGN_UPS_PER_MINUTE },
       },
     },

@@ -6,6 +6,7 @@ import { cardRouter } from './features/card/router';
 import { eventRouter } from './features/event/router';
 import { inviteRouter } from './features/invite/router';
 import { organiserRouter } from './features/organiser/router';
+import { passwordRouter } from './features/password/router';
 import { peopleRouter } from './features/people/router';
 import { reliabilityRouter } from './features/reliability/router';
 import { retirementRouter } from './features/retirement/router';
@@ -19,6 +20,7 @@ import { createCaller, router } from './trpc';
 export const appRouter = router({
   team: teamRouter,
   people: peopleRouter,
+  password: passwordRouter,
   invite: inviteRouter,
   car: carRouter,
   card: cardRouter,

@@ -4,6 +4,7 @@ import { buildApp, type TlsParts } from './app';
 import { createAuth } from './auth';
 import { type Clock, systemClock } from './clock';
 import type { Env } from './env';
+import { mayUsePasswordLink } from './features/password/service';
 import { moveMemberships } from './features/people/service';
 import { openLiveLog } from './features/work/live';
 import { readNews } from './features/work/service';
@@ -34,6 +35,7 @@ export async function startServer(env: Env, options: ServerOptions): Promise<Run
     secret: env.SIGN_IN_SECRET,
     publicUrl: env.PUBLIC_URL,
     onHelperAccount: (helper, account) => moveMemberships(store, helper, account),
+    mayUsePasswordLink: (userId, token) => mayUsePasswordLink(store, userId, token),
   });
   const live = await openLiveLog(env.DATABASE_DIRECT_URL ?? env.DATABASE_APP_URL, (...asked) =>
     readNews(store, ...asked),

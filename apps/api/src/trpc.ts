@@ -5,6 +5,7 @@ import { z } from 'zod';
 import type { Clock } from './clock';
 import { AppError, toProblem, toTrpcError } from './errors';
 import type { Planner } from './features/bay-plan/service';
+import type { OpenPasswordLink } from './features/password/service';
 import { mendText } from './mend-text';
 
 /** The account behind the request. Not a person of a team: that is found inside the fence. */
@@ -16,6 +17,7 @@ export interface Account {
 
 export interface Context {
   store: Store;
+  openPasswordLink: OpenPasswordLink;
   clock: Clock;
   planner: Planner;
   account: Account | null;

@@ -37,6 +37,11 @@ export function startHelperSession(): Promise<SignInAnswer> {
   return post('sign-in/anonymous', {});
 }
 
+/** Sets a new password by a link from the team, which ends every session of the account. Signs nobody in. */
+export function setPassword(token: string, newPassword: string): Promise<SignInAnswer> {
+  return post('reset-password', { token, newPassword });
+}
+
 /** Signs out and forgets all copies here. Without a connection nothing happens: the session would go on unseen. */
 export async function signOut(): Promise<SignInAnswer> {
   const answer = await post('sign-out', {});
@@ -82,6 +87,8 @@ const SENTENCES: Record<string, string> = {
   USER_ALREADY_EXISTS_USE_ANOTHER_EMAIL: 'There is an account with this e-mail already. Sign in instead.',
   PASSWORD_TOO_SHORT: 'The password is too short. Use at least 10 characters.',
   PASSWORD_TOO_LONG: 'The password is too long. Use at most 200 characters.',
+  INVALID_TOKEN: 'This link was used already, or it has run out. Ask an admin of your team for a new one.',
+  PASSWORD_LINK_VOID: 'This link counts no more. Ask an admin of your team, or whoever runs this server.',
   INVALID_EMAIL: 'That is not a complete e-mail address. Check it.',
 };
 const TOO_OFTEN = 'Too many tries from here. Wait a minute, then try again.';

@@ -9,6 +9,7 @@ export * from './ids';
 export * from './invite';
 export * from './organiser';
 export * from './outcome';
+export * from './password';
 export * from './people';
 export * from './photo';
 export * from './plain';

@@ -7,6 +7,7 @@ export const teamPerson = z.object({
   personId,
   name: z.string(),
   initials: z.string(),
+  /** Null without an account; to a helper of one event also for those who are let in for another. */
   membership: z
     .object({ membershipId, role: teamRole, eventId: eventId.nullable(), revokedAt: z.number().nullable() })
     .nullable(),

@@ -79,7 +79,7 @@ export function SignIn() {
       </p>
       <p className={styles.quiet}>
         You came by a link or a code from your team? Open it again: it needs no password. You forgot your
-        password? Ask whoever runs this server.
+        password? An admin of your team can make a link on the page People with which you set a new one.
       </p>
     </div>
   );

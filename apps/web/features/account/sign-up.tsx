@@ -15,7 +15,7 @@ import { useKeptForm } from '@/lib/keep-typed';
 import { signUp, useSession } from '@/lib/session';
 import { KeepVisit } from '../visit/keep-visit';
 import styles from './account.module.css';
-import { LEAST_PASSWORD, type SignUpValues, signUpForm } from './account-fields';
+import { PASSWORD_HINT, type SignUpValues, signUpForm } from './account-fields';
 import { safeNext } from './safe-next';
 import { SignedInAlready } from './signed-in-already';
 
@@ -88,7 +88,7 @@ function SignUpForm({ next }: { next: string | null }) {
         <TextField
           label="Password"
           type="password"
-          hint={`At least ${LEAST_PASSWORD} characters. A few words in a row are easy to keep in mind.`}
+          hint={PASSWORD_HINT}
           autoComplete="new-password"
           error={errors.password?.message}
           {...form.register('password')}

@@ -7,6 +7,8 @@ export interface OwnTeam {
   role: TeamRole;
   /** Describing cars, events and entries is for managers; helpers of one event never may. */
   mayManage: boolean;
+  /** Let in for one event: is told nothing of those who are let in for another. */
+  isHelper: boolean;
 }
 
 /** The team as the signed-in person stands in it; null until known, or when it is not theirs. */
@@ -15,5 +17,6 @@ export function useTeam(teamId: string): OwnTeam | null {
   const team = data?.teams.find((one) => one.teamId === teamId);
   if (team === undefined) return null;
   const manages = team.role === 'admin' || team.role === 'manager';
-  return { name: team.name, role: team.role, mayManage: manages && team.eventId === null };
+  const isHelper = team.eventId !== null;
+  return { name: team.name, role: team.role, mayManage: manages && !isHelper, isHelper };
 }

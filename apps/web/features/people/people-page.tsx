@@ -43,7 +43,12 @@ function Loaded({ teamId, team, people }: LoadedProps) {
   const mayDecideRoles = mayManage && team?.role === 'admin';
   return (
     <>
-      <PeopleList teamId={teamId} people={people} mayDecideRoles={mayDecideRoles} />
+      <PeopleList
+        teamId={teamId}
+        people={people}
+        mayDecideRoles={mayDecideRoles}
+        isHelper={team?.isHelper ?? false}
+      />
       {mayManage ? (
         <>
           <InviteForm teamId={teamId} mayDecideRoles={mayDecideRoles} />

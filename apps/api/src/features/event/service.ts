@@ -25,7 +25,7 @@ import type { MemberTx, TeamTx } from '@halfshaft/store';
 import { lastDoneOf, runsOf } from '@halfshaft/worklog';
 import type { z } from 'zod';
 import { AppError, notAllowed, unknown } from '../../errors';
-import { mayManage, maySeeEvent } from '../people/ability';
+import { mayManage, maySeeEvent, peopleFor } from '../people/ability';
 import { listFacts, listStages, listTasks, readLastSeq } from '../work/data';
 import {
   type CarriedWear,
@@ -257,7 +257,7 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     plannedConditions: event.plannedConditions,
     tyreAllowance: event.tyreAllowance,
     entries: entries.map(({ eventId: _eventId, carId: _carId, ...entry }) => entry),
-    people: await listPeople(tx),
+    people: peopleFor(tx.member, await listPeople(tx)),
     me: { personId: tx.member.personId, role: tx.member.role },
     lastSeq: await readLastSeq(tx, eventId),
   };

@@ -3,19 +3,21 @@ import type { TeamRole } from '@halfshaft/contract';
 import type { MemberTx, Store } from '@halfshaft/store';
 import { toDate } from '../../clock';
 import { AppError, notAllowed, unknown } from '../../errors';
-import { mayDecideRoles, mayManage } from './ability';
+import { mayDecideRoles, mayManage, peopleFor } from './ability';
 import {
   countAdmins,
   createPersonRow,
   findMembership,
   handOverMembership,
-  listPeople,
+  listPeople as listAllPeople,
   listTeamIds,
   type MembershipRow,
   updateMembership,
 } from './data';
 
-export { listPeople };
+export async function listPeople(tx: MemberTx) {
+  return peopleFor(tx.member, await listAllPeople(tx));
+}
 
 /** Someone without an account, named so that others can record for them. */
 export async function addPerson(tx: MemberTx, name: string, now: number) {
