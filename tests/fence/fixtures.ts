@@ -161,6 +161,7 @@ export const FIXTURES: Variant[] = [
   variant('startList.open', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
   variant('startList.take', 'manager', listedEntryOf),
   variant('share.get', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
+  variant('share.count', 'member', ({ teamId, eventId }) => ({ teamId, eventId })),
   variant('share.choose', 'manager', sharedEventOf),
   variant('share.told', 'organiser', ({ organiser: { organiserId } }) => ({ organiserId })),
   variant('retirement.get', 'organiser', ({ organiser: { organiserId, publishedEventId } }) => ({

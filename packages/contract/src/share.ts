@@ -16,13 +16,15 @@ export const getShareOutput = z
     choice: shareChoice,
     /** Milliseconds; null while nobody has chosen. */
     changedAt: z.number().nullable(),
-    /** What would be told now, car by car. */
-    cars: z.array(z.custom<CarCounts>()),
     /** The log says more, or something else, than what was told. */
     isOld: z.boolean(),
   })
   .nullable();
 export type TeamShare = NonNullable<z.infer<typeof getShareOutput>>;
+
+/** What would be told now, car by car; of an event that no organiser published, none. */
+export const countShareInput = z.object({ teamId, eventId });
+export const countShareOutput = z.array(z.custom<CarCounts>());
 
 export const chooseShareInput = z.object({ teamId, eventId, choice: shareChoice });
 

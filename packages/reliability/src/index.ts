@@ -43,6 +43,7 @@ export type {
 } from './exposure/car-history';
 export type { Ending, Exposure, Origin, PartFailure, Spot } from './exposure/exposure';
 export { exposuresOf } from './exposure/exposures-of';
+export { historiesByCard } from './exposure/histories-by-card';
 export { type LifeData, observationsOf } from './exposure/observations-of';
 export { type CountedShare, countedShare } from './field/counted-share';
 // A field of starters, from what an organiser writes down
@@ -71,8 +72,8 @@ export type {
   LognormalFit,
   WeibullFit,
 } from './fit/fitted-life';
-export { type FittedQuantile, fittedQuantile } from './fit/fitted-quantile';
-export { type FittedSurvival, fittedSurvival } from './fit/fitted-survival';
+export { type RatioQuantile, ratioQuantile } from './fit/ratio-quantile';
+export { type RatioSurvival, ratioSurvival } from './fit/ratio-survival';
 // Lives: fitted distributions
 export type { LifeObservation } from './fit/read-observations';
 export { fitPowerLaw, type PowerLaw, type PowerLawFit } from './growth/fit-power-law';

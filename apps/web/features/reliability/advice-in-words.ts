@@ -1,6 +1,6 @@
 import type { PartOutline } from '@halfshaft/contract';
 import { intervalInWords } from '@halfshaft/lifing';
-import { ADVISED_SHARE, type Bounds, type LimitAdvice } from '@halfshaft/reliability';
+import { ADVISED_SHARE, type LimitAdvice, type OpenBounds } from '@halfshaft/reliability';
 import type { LifeCounter } from '@halfshaft/worklog';
 import { capitalise } from '@/lib/capitalise';
 import { drivenInFigures, drivenInWords, roundDriven } from './amount-driven';
@@ -43,6 +43,7 @@ export function lastsInWords(
 /** What `ADVISED_SHARE` leaves, as it is said. */
 const MOST = shareInWords(1 - ADVISED_SHARE);
 
-function rangeInWords(counter: LifeCounter, { low, high }: Bounds): string {
+function rangeInWords(counter: LifeCounter, { low, high }: OpenBounds): string {
+  if (high === null) return `(${drivenInFigures(counter, low)} or more)`;
   return `(${drivenInFigures(counter, low)} to ${drivenInFigures(counter, high)})`;
 }

@@ -1,5 +1,5 @@
 import type { PartOutline } from '@halfshaft/contract';
-import { fittedSurvival, type LimitAdvice } from '@halfshaft/reliability';
+import { type LimitAdvice, ratioSurvival } from '@halfshaft/reliability';
 
 /** How many parts out of so many are said to be still good. */
 const OUT_OF = 10;
@@ -32,7 +32,7 @@ export function drawLives({ lives }: Pick<PartOutline, 'lives'>, { fit }: LimitA
   );
   const end = Math.max(...marks.map(({ x }) => x)) * BEYOND;
   const pointAt = (x: number): LifePoint => {
-    const { surviving, bounds } = fittedSurvival(fit, x);
+    const { surviving, bounds } = ratioSurvival(lives.observations, fit, x);
     return { x, y: surviving, ...bounds };
   };
   const along = (count: number) =>

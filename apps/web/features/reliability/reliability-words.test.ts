@@ -88,6 +88,8 @@ describe('advice', () => {
     expect(lastsInWords(partOf([]), advice)).toMatch(
       /^9 of 10 are still good after \d+ stage km \(\d+ to \d+\)\.$/,
     );
+    const endless = { ...advice, distance: 45_000, bounds: { low: 32_000, high: null } };
+    expect(lastsInWords(partOf([]), endless)).toBe('9 of 10 are still good after 45 stage km (32 or more).');
   });
 
   it('is drawn from all good on downwards, with the lives on the axis', () => {

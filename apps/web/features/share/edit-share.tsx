@@ -1,14 +1,15 @@
 'use client';
 
 import { SHARE_CHOICES, type ShareChoice, type TeamShare } from '@halfshaft/contract';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
 import { Dialog } from '@/components/dialog';
 import { Disclosure } from '@/components/disclosure';
+import { LoadingState } from '@/components/loading-state';
 import { api, problemOf } from '@/lib/api';
-import { SaveTrouble } from '../events/trouble';
+import { LoadTrouble, SaveTrouble } from '../events/trouble';
 import { CountedCars } from './counted-cars';
 
 const CHOICES: Record<ShareChoice, { label: string; hint: string }> = {
@@ -64,13 +65,20 @@ export function EditShare({ teamId, eventId, share, onClose }: EditShareProps) {
         onChange={({ target }) => setChoice(SHARE_CHOICES.find((each) => each === target.value) ?? choice)}
       />
       <Disclosure summary="What that would be now">
-        {share.cars.length > 0 ? (
-          <CountedCars caption="What would be told of each car" cars={share.cars} />
-        ) : (
-          <p>No car is entered yet.</p>
-        )}
+        <WouldBeTold teamId={teamId} eventId={eventId} />
       </Disclosure>
       <SaveTrouble problem={choose.error ? problemOf(choose.error) : null} />
     </Dialog>
   );
+}
+
+/** Counted from the whole log of the event, so only for whoever chooses. */
+function WouldBeTold({ teamId, eventId }: Pick<EditShareProps, 'teamId' | 'eventId'>) {
+  const counted = useQuery(api.share.count.queryOptions({ teamId, eventId }));
+  if (counted.isPending) return <LoadingState words="Counting …" />;
+  if (counted.data === undefined) {
+    return <LoadTrouble error={counted.error} onTryAgain={() => counted.refetch()} />;
+  }
+  if (counted.data.length === 0) return <p>No car is entered yet.</p>;
+  return <CountedCars caption="What would be told of each car" cars={counted.data} />;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ratioQuantile } from '../fit/ratio-quantile';
 import { adviseLimit } from './advise-limit';
 
 /** NIST/SEMATECH e-Handbook 8.4.1.3: ten of twenty units failed by 500 h. */
@@ -10,13 +11,13 @@ const lives = [
 
 describe('adviseLimit', () => {
   it('gives the distance by which one in ten has failed, with its bounds', () => {
-    // As fittedQuantile gives it for these lives, checked there against R's survreg.
+    // The distance as fittedQuantile gives it for these lives, checked there against R's survreg; its bounds are those of
+    // ratioQuantile, checked there against a net of all likelihoods.
     const advice = adviseLimit(lives);
     expect(advice).toMatchObject({ ok: true, failedShare: 0.1 });
     if (!advice.ok) throw new Error(advice.says);
     expect(advice.distance).toBeCloseTo(164.022439, 4);
-    expect(advice.bounds.low).toBeCloseTo(83.88, 1);
-    expect(advice.bounds.high).toBeCloseTo(320.75, 1);
+    expect(advice.bounds).toEqual(ratioQuantile(lives, advice.fit, 0.1).bounds);
   });
 
   it('says whether the lives show wear, by the bounds of the shape', () => {

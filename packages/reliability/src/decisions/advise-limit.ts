@@ -1,8 +1,8 @@
 import { fitWeibull } from '../fit/fit-weibull';
 import type { FitOptions, FitRefusal, WeibullFit } from '../fit/fitted-life';
-import { fittedQuantile } from '../fit/fitted-quantile';
+import { ratioQuantile } from '../fit/ratio-quantile';
 import type { LifeObservation } from '../fit/read-observations';
-import type { Bounds, Refusal } from '../model';
+import type { OpenBounds, Refusal } from '../model';
 import { refuse } from '../refuse';
 
 export interface LimitAdvice {
@@ -10,7 +10,7 @@ export interface LimitAdvice {
   /** Where this share of the parts has failed. */
   failedShare: number;
   distance: number;
-  bounds: Bounds;
+  bounds: OpenBounds;
   /** Whether the lives show that it wears out; else a shorter limit may change nothing. */
   wears: boolean;
   fit: WeibullFit;
@@ -23,7 +23,7 @@ export const ADVISED_SHARE = 0.1;
  * After what distance to put on a new part, so that a given share at most fails before. Asks for no costs, unlike
  * `ageReplacement`, so it may be said of any part whose lives are known.
  *
- * The quantile of the fitted Weibull life with its bounds (Meeker & Escobar 1998, section 8.4.2). `wears` is whether the
+ * The quantile of the fitted Weibull life with its bounds by the likelihood ratio (`ratioQuantile`). `wears` is whether the
  * bounds of the shape lie above 1 altogether.
  *
  * Refuses what `fitWeibull` refuses, and `notByWear` when the shape is not above 1: such a part is as good used as new.
@@ -44,6 +44,6 @@ export function adviseLimit(
       'It fails by chance and not by wear, so changing it sooner would not make it fail less.',
     );
   }
-  const { distance, bounds } = fittedQuantile(fit, failedShare, options);
+  const { distance, bounds } = ratioQuantile(observations, fit, failedShare, options);
   return { ok: true, failedShare, distance, bounds, wears: fit.shape.likelihoodRatio.low > 1, fit };
 }

@@ -4,7 +4,9 @@ import { failuresOf } from './car-failures';
 import type { CarHistory, PartRecord, WatchedEvent } from './car-history';
 import { exposuresOf } from './exposures-of';
 import { inLine } from './fixtures';
+import { historiesByCard } from './histories-by-card';
 import { SEASON_PARTS, scriptSeason } from './scripted-season/fixtures';
+import { watchCar } from './watch-car';
 
 const someSeason = fc.integer({ min: 0, max: 1_000_000 }).map((seed) => scriptSeason(seed, 'car 12').history);
 
@@ -179,6 +181,27 @@ describe('exposuresOf', () => {
         const alone = [one, other].flatMap((history) => exposuresOf([history], SEASON_PARTS));
         expect(both.map(inLine)).toEqual(alone.map(inLine));
       }),
+    );
+  });
+});
+
+describe('a history cut by card', () => {
+  const parts = SEASON_PARTS.flatMap((part) => [part, { ...part, shows: 'atOnce' as const }]);
+
+  it('gives the same failures and exposures as the whole', () => {
+    fc.assert(
+      fc.property(fc.oneof(someSeason, anySeason), (car) => {
+        const historyOf = historiesByCard(car);
+        for (const part of parts) {
+          const [cut, whole] = [historyOf(part.cardId), watchCar(car, part)];
+          expect(failuresOf(cut, part)).toEqual(whole.failures);
+          const inOrder = [...whole.places.keys()].flatMap((place) =>
+            whole.exposures.filter(({ position }) => position === place),
+          );
+          expect(exposuresOf([car], [part])).toEqual(inOrder);
+        }
+      }),
+      { numRuns: 60 },
     );
   });
 });

@@ -1,5 +1,6 @@
 import type { CarHistory, PartQuestion } from './car-history';
 import type { Exposure } from './exposure';
+import { historiesByCard } from './histories-by-card';
 import { watchCar } from './watch-car';
 
 /**
@@ -14,10 +15,11 @@ import { watchCar } from './watch-car';
  * // [{ carId: '12', position: 'FL', entryAge: 0, from: 0, to: 41200, ending: 'replaced', … }, …]
  */
 export function exposuresOf(cars: readonly CarHistory[], questions: readonly PartQuestion[]): Exposure[] {
-  return cars.flatMap((car) =>
-    questions.flatMap((question) => {
-      const { exposures, places } = watchCar(car, question);
+  return cars.flatMap((car) => {
+    const historyOf = historiesByCard(car);
+    return questions.flatMap((question) => {
+      const { exposures, places } = watchCar(historyOf(question.cardId), question);
       return [...places.keys()].flatMap((place) => exposures.filter(({ position }) => position === place));
-    }),
-  );
+    });
+  });
 }

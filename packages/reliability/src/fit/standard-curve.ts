@@ -53,3 +53,17 @@ function logTailsBetween(near: number, far: number): number {
 function tailBeyond(z: number): number {
   return Math.exp(logNormalTail(z));
 }
+
+/**
+ * The same distribution measured from another place: its zero lies where the given curve is at `zero`. The location of a
+ * fit with it is the place of that quantile, so that a quantile can be estimated and bounded as any location is.
+ */
+export function measuredFrom(curve: StandardCurve, zero: number): StandardCurve {
+  return {
+    logDensity: (z) => curve.logDensity(z + zero),
+    slope: (z) => curve.slope(z + zero),
+    bend: (z) => curve.bend(z + zero),
+    logBetween: (from, to) => curve.logBetween(from + zero, to + zero),
+    quantile: (chance) => curve.quantile(chance) - zero,
+  };
+}

@@ -16,8 +16,6 @@ export interface DistanceBetweenFailures {
   /** `null` when nothing has failed: then only the lower bound is known. */
   mean: number | null;
   bounds: OpenBounds;
-  /** With no failure the whole doubt lies on one side, so the lower bound is one-sided at the level asked for. */
-  sided: 'one' | 'two';
 }
 
 /**
@@ -25,7 +23,8 @@ export interface DistanceBetweenFailures {
  *
  * For "seen 3 times in 210 km". Assumes a constant rate: no wear, no growth (`laplaceTrend` tells). When counting stopped
  * at a failure the two-sided bounds are hit exactly as often as the level says; when it stopped at a distance, at least as
- * often.
+ * often, since a count has no room between two numbers. Without a failure the lower bound leaves no more doubt below it
+ * than with one: all the doubt on that side would make bounds of some 3 expected failures hold 94 times in 100.
  *
  * Chi-square bounds: NIST/SEMATECH e-Handbook 8.4.5.1; Epstein & Sobel 1953.
  *
@@ -34,7 +33,7 @@ export interface DistanceBetweenFailures {
  * @throws RangeError when the distance is negative, the count is not whole, or counting stopped at a failure without any
  * @example
  * distanceBetweenFailures({ distance: 800, failures: 2, stoppedAt: 'distance' }, { level: 0.9 })
- * // mean 400, bounds 127.07 to 2251.23, two-sided
+ * // mean 400, bounds 127.07 to 2251.23
  */
 export function distanceBetweenFailures(
   { distance, failures, stoppedAt }: FailureCount,
@@ -48,23 +47,14 @@ export function distanceBetweenFailures(
   }
   if (distance === 0)
     return refuse('noDistance', 'Nothing has been driven yet, so there is nothing to count.');
-  if (failures === 0) {
-    return {
-      ok: true,
-      mean: null,
-      bounds: { low: -distance / Math.log(1 - level), high: null },
-      sided: 'one',
-    };
-  }
   const freedom = 2 * failures;
   const freedomLow = stoppedAt === 'distance' ? freedom + 2 : freedom;
   return {
     ok: true,
-    mean: distance / failures,
+    mean: failures === 0 ? null : distance / failures,
     bounds: {
       low: (2 * distance) / chiSquareQuantile((1 + level) / 2, freedomLow),
-      high: (2 * distance) / chiSquareQuantile((1 - level) / 2, freedom),
+      high: failures === 0 ? null : (2 * distance) / chiSquareQuantile((1 - level) / 2, freedom),
     },
-    sided: 'two',
   };
 }

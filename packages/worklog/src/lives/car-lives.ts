@@ -1,6 +1,7 @@
 import type { Counters } from '@halfshaft/lifing';
 import type { CardId } from '../model';
 import { pointFinder } from '../point-of-place';
+import { loggedByCard } from './logged-by-card';
 import type { LoggedEvent } from './logged-event';
 import { type LifeQuestion, partOfId } from './part-of';
 import { type LifeRecord, partRecordsOf } from './part-records';
@@ -43,8 +44,10 @@ export function carLivesOf(log: CarLog, questions: readonly LifeQuestion[]): Car
     events: log.events.map((logged) => {
       const pointOf = pointFinder(logged.itinerary);
       const { counted, halts, finished } = wayDriven(logged, pointOf);
-      const own = questions.flatMap(({ cardId }) => partRecordsOf(logged, partOfId(cardId), pointOf));
-      return { eventId: logged.eventId, finished, counted, records: [...own, ...halts.map(haltOf)] };
+      const ofCard = loggedByCard(logged);
+      const own = questions.map(({ cardId }) => partOfId(cardId));
+      const said = own.flatMap((part) => partRecordsOf(ofCard(part.cardId), part, pointOf));
+      return { eventId: logged.eventId, finished, counted, records: [...said, ...halts.map(haltOf)] };
     }),
   };
 }

@@ -5,6 +5,7 @@ import { taskIdOf } from '../task-id-of';
 import { deepFreeze } from '../testing/deep-freeze';
 import { ROUTE } from '../testing/route';
 import { carLivesOf, distanceOf } from './car-lives';
+import { loggedByCard } from './logged-by-card';
 import type { DoneCard, LoggedEvent } from './logged-event';
 import { lifeQuestionOf, partIdOf, partOfId, type WatchedPart } from './part-of';
 import { partRecordsOf } from './part-records';
@@ -280,5 +281,36 @@ describe('lifeQuestionOf', () => {
     });
     expect(partOfId(partIdOf(HOSE))).toEqual(HOSE);
     expect(partOfId(partIdOf(BELT))).toEqual(BELT);
+  });
+});
+
+describe('the log of many parts', () => {
+  it('gives each part what it is given when it is asked about alone, from the whole log', () => {
+    const task = taskIdOf({ entryId: 'car7', serviceId: 'A', source: { kind: 'card', cardId: 'belt' } });
+    const incident: CarFact = {
+      ...{ kind: 'incident', code: 'hardLanding', place: 'frontLeft', words: '', brokenCardId: 'corner' },
+    };
+    const logged = eventOf({
+      done: [
+        done('corner', 'A', finding('needsWork', 'FL', 'hose')),
+        done('belt', 'A', finding('temporaryRepair', 'FL')),
+        done('corner', 'B'),
+      ],
+      facts: factsOf(
+        [BEFORE_START, { kind: 'prepared', cardIds: ['belt', 'corner', 'belt'] }],
+        [ON_SS1, incident],
+        [ON_SS1, { kind: 'modified', cardId: 'corner', position: 'FL', words: '' }],
+        [AT_A, { kind: 'fitted', cardId: 'belt', position: 'FL', words: '', because: 'broke' }],
+        [ON_SS3, { kind: 'madeGood', of: task, words: '' }],
+        [ON_SS3, OUT],
+      ),
+    });
+    const parts = [BELT, HOSE, { cardId: 'corner', lookId: null }, { cardId: 'never', lookId: null }];
+    for (const part of parts) {
+      const cut = loggedByCard(logged)(part.cardId);
+      expect(partRecordsOf(cut, part)).toEqual(partRecordsOf(logged, part));
+    }
+    expect(partRecordsOf(logged, BELT)).toHaveLength(5);
+    expect(loggedByCard(logged)('never')).toMatchObject({ done: [], facts: [] });
   });
 });

@@ -1,6 +1,12 @@
 import type { CarOutline, CarRow, PartOutline, ReliabilityOfTeam } from '@halfshaft/contract';
 import { newPartCardIds } from '@halfshaft/lifing';
-import { type CarHistory, exposuresOf, failuresOf, observationsOf } from '@halfshaft/reliability';
+import {
+  type CarHistory,
+  exposuresOf,
+  failuresOf,
+  historiesByCard,
+  observationsOf,
+} from '@halfshaft/reliability';
 import type { MemberTx } from '@halfshaft/store';
 import {
   carLivesOf,
@@ -41,7 +47,7 @@ export async function reliabilityOfTeam(tx: MemberTx, now: number): Promise<Reli
   const outlines = cars.map(({ car, cards: inUse }): CarOutline => {
     const log = logs.get(car.carId) ?? logOfCar(car, [], [], now);
     const ownCards = cards.filter(({ carId }) => carId === car.carId);
-    const { parts, lives } = partsOf(car, log, ownCards);
+    const { parts, lives } = partsOf(log, ownCards);
     const unsound = new Set(parts.filter(({ removed }) => !removed).map(({ cardId }) => cardId));
     return {
       ...{ carId: car.carId, name: car.name, parts },
@@ -86,7 +92,7 @@ function isOver({ itinerary, clockOffsetSeconds }: EventOfLives, now: number): b
   return now / MILLIS + clockOffsetSeconds > last + OVER_AFTER_SECONDS;
 }
 
-function partsOf(car: CarRow, log: LogOfCar, cards: readonly FailingCard[]) {
+function partsOf(log: LogOfCar, cards: readonly FailingCard[]) {
   const inCards = cards.map(({ card }) => card);
   const renews = newPartCardIds(inCards);
   const asked = failedPartsOf(log.events).flatMap((part) => {
@@ -98,7 +104,11 @@ function partsOf(car: CarRow, log: LogOfCar, cards: readonly FailingCard[]) {
     log,
     asked.map(({ question }) => question),
   );
-  const parts = asked.map(({ part, known, question }) => outlineOf(part, known, question, lives));
+  const historyOf = historiesByCard(lives);
+  const watched = distanceOf(lives);
+  const parts = asked.map(({ part, known, question }) =>
+    outlineOf(part, known, question, { watched, history: historyOf(question.cardId) }),
+  );
   return { parts: parts.filter(({ failures }) => failures.length > 0), lives };
 }
 
@@ -106,7 +116,7 @@ function outlineOf(
   part: WatchedPart,
   { card, removed }: FailingCard,
   question: LifeQuestion,
-  lives: ReturnType<typeof carLivesOf>,
+  { watched, history }: { watched: ReturnType<typeof distanceOf>; history: CarHistory },
 ): PartOutline {
   const { counter, doneRenews } = question;
   const look = card.looks.find(({ id }) => id === part.lookId);
@@ -116,11 +126,11 @@ function outlineOf(
     roundName: look ? card.name : null,
     place: card.place,
     every: card.intervals.find((interval) => interval.counter === counter)?.every ?? null,
-    watched: distanceOf(lives)[counter] ?? 0,
-    failures: failuresOf(lives, question).map(({ at, spot, position }) => ({
+    watched: watched[counter] ?? 0,
+    failures: failuresOf(history, question).map(({ at, spot, position }) => ({
       ...{ at, position },
       eventId: spot.eventId,
     })),
-    lives: observationsOf(exposuresOf([lives], [question])),
+    lives: observationsOf(exposuresOf([history], [question])),
   };
 }

@@ -1,18 +1,25 @@
 import {
   chooseShareInput,
+  countShareInput,
+  countShareOutput,
   getShareInput,
   getShareOutput,
   toldSharesInput,
   toldSharesOutput,
 } from '@halfshaft/contract';
 import { organiserProcedure, router, teamProcedure } from '../../trpc';
-import { chooseShare, getShare, tellOrganiser } from './service';
+import { chooseShare, countShare, getShare, tellOrganiser } from './service';
 
 export const shareRouter = router({
   get: teamProcedure
     .input(getShareInput)
     .output(getShareOutput)
     .query(({ ctx, input }) => getShare(ctx.tx, input.eventId)),
+
+  count: teamProcedure
+    .input(countShareInput)
+    .output(countShareOutput)
+    .query(({ ctx, input }) => countShare(ctx.tx, input.eventId)),
 
   choose: teamProcedure
     .input(chooseShareInput)

@@ -26,17 +26,30 @@ import {
   setLevelOfCopies,
 } from './data';
 
-/** What the organiser is told of the event, and would be told now. Null for an event that no organiser published. */
+/**
+ * What the organiser is told of the event. The log is only counted where something was told that may be old by now. Null for an
+ * event that no organiser published.
+ */
 export async function getShare(tx: MemberTx, eventId: string): Promise<TeamShare | null> {
-  if (!maySeeEvent(tx.member, eventId) || (await findEventName(tx, eventId)) === null) throw unknown();
+  await requireEvent(tx, eventId);
   const taken = await findTakenOver(tx, eventId);
   const organiserName = taken && (await findOrganiserName(tx, taken.organiserId));
   if (!taken || organiserName === null) return null;
   const share = await findShare(tx, eventId);
-  const cars = await countCars(tx, eventId);
   const { choice = 'nothing' as const, changedAt = null } = share ?? {};
   const told = share && choice !== 'nothing' ? await findCopy(tx, taken, share.contributor) : null;
-  return { organiserName, choice, changedAt, cars, isOld: told !== null && !isSameCounts(told, cars) };
+  const isOld = told !== null && !isSameCounts(told, await countCars(tx, eventId));
+  return { organiserName, choice, changedAt, isOld };
+}
+
+/** What the organiser would be told now, car by car. */
+export async function countShare(tx: MemberTx, eventId: string): Promise<CarCounts[]> {
+  await requireEvent(tx, eventId);
+  return (await findTakenOver(tx, eventId)) ? countCars(tx, eventId) : [];
+}
+
+async function requireEvent(tx: MemberTx, eventId: string): Promise<void> {
+  if (!maySeeEvent(tx.member, eventId) || (await findEventName(tx, eventId)) === null) throw unknown();
 }
 
 /** What is agreed to is copied; nothing deletes the copies. Choosing the same again brings them up to date. */
