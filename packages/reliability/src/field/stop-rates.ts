@@ -24,7 +24,7 @@ export interface StopRates {
  * A stop that the team chose is in none of the counts, and its distance is in all of them. A cause that nobody is sure of
  * counts as it was stated. Assumes that stops come by chance along the distance, so that a hundred cars over 10 tell as
  * much as ten cars over 100. Bounds: those of `distanceBetweenFailures`, turned over (chi-square; NIST/SEMATECH
- * e-Handbook 8.4.5.1); with no stop the lower one is 0.
+ * e-Handbook 8.4.5.1), two-sided; with no stop the lower one is 0.
  *
  * @param causes in the order of the answer; every cause of the stretches must be among them
  * @throws RangeError when a stretch has another cause, or goes backwards
@@ -55,7 +55,10 @@ export function stopRates(
 }
 
 function perThousand(failures: number, distance: number, options: LevelOption): StopRate['perThousand'] {
-  const between = distanceBetweenFailures({ distance, failures, stoppedAt: 'distance' }, options);
+  const between = distanceBetweenFailures(
+    { distance, failures, stoppedAt: 'distance' },
+    { ...options, sided: 'two' },
+  );
   if (!between.ok) return null;
   const { low, high } = between.bounds;
   const rate = (THOUSAND * failures) / distance;

@@ -38,7 +38,10 @@ describe('bounds of a count', () => {
     const held = simulate(100 + expected, HISTORIES, (chance) => {
       const failures = drawPowerLaw(chance, { rate: 1 / MEAN, shape: 1, end: distance }).length;
       const { bounds } = answered(
-        distanceBetweenFailures({ distance, failures, stoppedAt: 'distance' }, { level: LEVEL }),
+        distanceBetweenFailures(
+          { distance, failures, stoppedAt: 'distance' },
+          { level: LEVEL, sided: 'two' },
+        ),
       );
       return { mean: { truth: MEAN, bounds } };
     });

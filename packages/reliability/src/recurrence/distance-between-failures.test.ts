@@ -17,10 +17,11 @@ describe('distanceBetweenFailures, against published values', () => {
     [9, 0.573058, 1.91684],
     [10, 0.5895455, 1.8431801],
   ])('gives the factors for %i failures', (failures, low, high) => {
-    const { mean, bounds } = answered(
+    const { mean, bounds, sided } = answered(
       distanceBetweenFailures({ distance: failures, failures, stoppedAt: 'distance' }, { level: 0.9 }),
     );
     expect(mean).toBe(1);
+    expect(sided).toBe('two');
     expect(bounds.low).toBeCloseTo(low, 7);
     expect(bounds.high).toBeCloseTo(high, 7);
   });
@@ -40,17 +41,17 @@ describe('distanceBetweenFailures, against published values', () => {
     }
   });
 
-  // The published bounds are one-sided: those of a two-sided level that leaves as much doubt below.
   it.each([
     [800, 0.9, 347.435586],
+    [1000, 0.5, 1442.69504],
     [1000, 0.6, 1091.35667],
     [1000, 0.9, 434.294482],
     [1000, 0.95, 333.808201],
   ])('gives the lower bound without a failure in %i at %f', (distance, level, low) => {
     const result = answered(
-      distanceBetweenFailures({ distance, failures: 0, stoppedAt: 'distance' }, { level: 2 * level - 1 }),
+      distanceBetweenFailures({ distance, failures: 0, stoppedAt: 'distance' }, { level }),
     );
-    expect(result).toMatchObject({ mean: null, bounds: { high: null } });
+    expect(result).toMatchObject({ mean: null, sided: 'one', bounds: { high: null } });
     expect(relativeError(result.bounds.low, low)).toBeLessThan(1e-8);
   });
 });
@@ -70,6 +71,20 @@ describe('distanceBetweenFailures', () => {
         expect(far.bounds.low / narrow.bounds.low).toBeCloseTo(2, 12);
       }),
     );
+  });
+
+  it('takes the sides that are asked for, whatever was counted', () => {
+    const ask = (failures: number, level: number, sides: { sided?: 'one' | 'two' } = {}) =>
+      answered(
+        distanceBetweenFailures({ distance: 800, failures, stoppedAt: 'distance' }, { level, ...sides }),
+      );
+    for (const failures of [0, 1, 7]) {
+      const one = ask(failures, 0.95, { sided: 'one' });
+      expect(one).toMatchObject({ sided: 'one', bounds: { high: null } });
+      expect(ask(failures, 0.9, { sided: 'two' }).bounds.low).toBeCloseTo(one.bounds.low, 9);
+    }
+    expect(ask(0, 0.9)).toEqual(ask(0, 0.9, { sided: 'one' }));
+    expect(ask(1, 0.9)).toEqual(ask(1, 0.9, { sided: 'two' }));
   });
 
   it('refuses when nothing has been driven', () => {
