@@ -72,6 +72,8 @@ export type {
   LognormalFit,
   WeibullFit,
 } from './fit/fitted-life';
+export { type FittedQuantile, fittedQuantile } from './fit/fitted-quantile';
+export { type FittedSurvival, fittedSurvival } from './fit/fitted-survival';
 export { type RatioQuantile, ratioQuantile } from './fit/ratio-quantile';
 export { type RatioSurvival, ratioSurvival } from './fit/ratio-survival';
 // Lives: fitted distributions
