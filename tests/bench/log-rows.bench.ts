@@ -91,7 +91,11 @@ try {
   await owner.connect();
   const pages = [
     ['what keeps failing, of the manager', 'reliability.ofTeam', { teamId: bench.teamId }],
-    ['what keeps failing, of the organiser', 'retirement.figures', { organiserId: ORGANISER }],
+    [
+      'what keeps failing, of the organiser',
+      'retirement.figures',
+      { organiserId: ORGANISER, className: null },
+    ],
   ] as const;
   await addOrganiser(owner, bench);
   let teams = 0;
