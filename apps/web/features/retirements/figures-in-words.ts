@@ -1,5 +1,6 @@
 import type { FieldOfEvent, RetirementFigures } from '@halfshaft/contract';
 import { percentInWords, percentRange } from '@/lib/percent-in-words';
+import { trendInWords } from '@/lib/trend-in-words';
 
 type Figures = RetirementFigures['figures'];
 type Rate = Figures['rates']['all'];
@@ -43,11 +44,8 @@ export function noneInWords(rows: readonly { name: string; rate: Rate }[]): stri
  * growthInWords({ ok: false, reason: 'tooFewFailures', says: '' }) // 'too few to tell'
  */
 export function growthInWords(growth: Growth): string {
-  if (!growth.ok) return growth.reason === 'tooFewEvents' ? 'needs a second event' : 'too few to tell';
-  if (growth.direction === 'noTrend') return 'no change beyond chance';
-  const way = growth.direction === 'improving' ? 'falling' : 'rising';
-  const lately = growth.rateNow === null ? '' : `: ${(growth.rateNow * THOUSAND).toFixed(1)} lately`;
-  return `${way}${lately}; unlikely to be chance`;
+  const rateNow = growth.ok ? growth.rateNow : null;
+  return trendInWords(growth, rateNow === null ? '' : `: ${(rateNow * THOUSAND).toFixed(1)} lately`);
 }
 
 /** "12 % (4 to 29)", or "0" where none was stopped so. */

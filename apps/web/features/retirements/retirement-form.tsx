@@ -2,10 +2,11 @@ import { type Itinerary, readRetirementList } from '@halfshaft/itinerary';
 import { useQueryClient } from '@tanstack/react-query';
 import { api, client } from '@/lib/api';
 import { ListForm } from '../organiser/list-form';
+import type { OwnEvent } from '../organiser/list-page';
 import { BeginFromStartList } from './begin-from-start-list';
 
 export interface RetirementFormProps {
-  own: { organiserId: string; publishedEventId: string };
+  own: OwnEvent;
   itinerary: Itinerary;
   /** As it was pasted last; null while there is none. */
   saved: { source: string; savedAt: number } | null;

@@ -1,4 +1,4 @@
-import { type ControlPass, type Itinerary, type ServiceLeave, serviceLeaves } from '@halfshaft/itinerary';
+import type { ServiceLeave } from '@halfshaft/itinerary';
 import { Disclosure } from '@/components/disclosure';
 import { Table, type TableColumn } from '@/components/table';
 
@@ -15,8 +15,8 @@ const COLUMNS: TableColumn<ServiceLeave>[] = [
 ];
 
 /** Which cars left late, the latest first. */
-export function LateCars({ passes, itinerary }: { passes: readonly ControlPass[]; itinerary: Itinerary }) {
-  const late = serviceLeaves(passes, itinerary)
+export function LateCars({ leaves }: { leaves: readonly ServiceLeave[] }) {
+  const late = leaves
     .filter(({ lateMinutes }) => lateMinutes > 0)
     .sort((one, other) => other.lateMinutes - one.lateMinutes);
   if (late.length === 0) return null;

@@ -2,10 +2,10 @@ import type { timeFiguresOutput } from '@halfshaft/contract';
 import type { z } from 'zod';
 import { Disclosure } from '@/components/disclosure';
 import { Sheet } from '@/components/sheet';
+import { trendInWords } from '@/lib/trend-in-words';
 import { RowLink } from '../events/row-link';
 import { timesAddress } from '../organiser/organiser-addresses';
 import { LatenessTable } from './lateness-table';
-import { latenessTrendInWords } from './lateness-words';
 
 export interface LatenessOverEventsProps {
   organiserId: string;
@@ -28,7 +28,7 @@ export function LatenessOverEvents({ organiserId, over: { events, trend } }: Lat
   );
   return (
     <Sheet title="Late out of service">
-      <p>Cars that left any service late, from event to event: {latenessTrendInWords(trend)}.</p>
+      <p>Cars that left any service late, from event to event: {trendInWords(trend)}.</p>
       <LatenessTable caption="Late out of service by event" nameHeading="Event" rows={byEvent} />
       <Disclosure summary="Service by service" printOpen>
         <LatenessTable caption="Late out of service by service" nameHeading="Service" rows={byService} />

@@ -1,17 +1,17 @@
-import { type ControlPass, type Itinerary, serviceLeaves, servicesOf } from '@halfshaft/itinerary';
+import { type Itinerary, type ServiceLeave, servicesOf } from '@halfshaft/itinerary';
 import { latenessByService } from '@halfshaft/reliability';
 import { LatenessTable } from './lateness-table';
 import { beyondInWords, lateInWords, overrunInWords } from './lateness-words';
 
 export interface LatenessReportProps {
-  passes: readonly ControlPass[];
+  leaves: readonly ServiceLeave[];
   itinerary: Itinerary;
   maxLateMinutes: number;
 }
 
 /** What the times of one event tell: in sentences, then service by service. */
-export function LatenessReport({ passes, itinerary, maxLateMinutes }: LatenessReportProps) {
-  const { all, services } = latenessByService(serviceLeaves(passes, itinerary), maxLateMinutes);
+export function LatenessReport({ leaves, itinerary, maxLateMinutes }: LatenessReportProps) {
+  const { all, services } = latenessByService(leaves, maxLateMinutes);
   const windows = new Map(servicesOf(itinerary).map((service) => [service.id, service]));
   const rows = services.map((figures) => {
     const { serviceId } = figures;

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import {
   beyondInWords,
   lateInWords,
-  latenessTrendInWords,
   lateShareInWords,
   minutesInWords,
   overrunInWords,
@@ -38,22 +37,5 @@ describe('lateness in words', () => {
     expect(minutesInWords(figures.late)).toBe('–');
     expect(lateInWords(figuresOf())).toBe('No car was seen leaving a service.');
     expect(lateShareInWords(figuresOf())).toBe('none seen');
-  });
-
-  it('says which way it goes, or why nobody can say', () => {
-    expect(latenessTrendInWords({ ok: false, reason: 'tooFewEvents', says: '' })).toBe(
-      'needs a second event',
-    );
-    expect(latenessTrendInWords({ ok: false, reason: 'tooFewCounted', says: '' })).toBe('too few to tell');
-    const trend = {
-      ok: true as const,
-      failures: 9,
-      statistic: 2,
-      pImproving: 0.9,
-      pWorsening: 0.01,
-      pEither: 0.02,
-    };
-    expect(latenessTrendInWords({ ...trend, direction: 'worsening' })).toBe('rising; unlikely to be chance');
-    expect(latenessTrendInWords({ ...trend, direction: 'noTrend' })).toBe('no change beyond chance');
   });
 });

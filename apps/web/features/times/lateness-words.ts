@@ -1,4 +1,4 @@
-import type { LatenessFigures, MinutesOver, ShareTrend } from '@halfshaft/reliability';
+import type { LatenessFigures, MinutesOver } from '@halfshaft/reliability';
 import { percentInWords, percentRange } from '@/lib/percent-in-words';
 
 /**
@@ -49,13 +49,6 @@ export function minutesInWords({ medianMinutes, worstMinutes }: MinutesOver): st
   return medianMinutes === worstMinutes
     ? `${worstMinutes} min`
     : `${medianMinutes} min, at worst ${worstMinutes}`;
-}
-
-/** Whether cars leave late more or less often from event to event. */
-export function latenessTrendInWords(trend: ShareTrend): string {
-  if (!trend.ok) return trend.reason === 'tooFewEvents' ? 'needs a second event' : 'too few to tell';
-  if (trend.direction === 'noTrend') return 'no change beyond chance';
-  return `${trend.direction === 'improving' ? 'falling' : 'rising'}; unlikely to be chance`;
 }
 
 function byInWords({ medianMinutes, worstMinutes }: MinutesOver) {

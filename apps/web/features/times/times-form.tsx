@@ -7,13 +7,14 @@ import { NumberField } from '@/components/number-field';
 import { api, client } from '@/lib/api';
 import { useKeptForm } from '@/lib/keep-typed';
 import { ListForm } from '../organiser/list-form';
+import type { OwnEvent } from '../organiser/list-page';
 import { readMaximum } from './read-maximum';
 import { TimesPreview } from './times-preview';
 
 type Saved = z.infer<typeof getTimesOutput>['saved'];
 
 export interface TimesFormProps {
-  own: { organiserId: string; publishedEventId: string };
+  own: OwnEvent;
   itinerary: Itinerary;
   saved: Saved;
 }

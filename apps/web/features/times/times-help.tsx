@@ -1,12 +1,6 @@
-import { Disclosure } from '@/components/disclosure';
-import { Table, type TableColumn } from '@/components/table';
+import { HeadingHelp, type HeadingRow } from '../organiser/heading-help';
 
-interface Help {
-  heading: string;
-  words: string;
-}
-
-const HELP: Help[] = [
+const HEADINGS: HeadingRow[] = [
   { heading: 'Car', words: 'the number on the doors' },
   { heading: 'Control', words: 'as it is printed in the itinerary, such as TC3B' },
   { heading: 'Due', words: 'when the car was due there: 14:05' },
@@ -16,26 +10,15 @@ const HELP: Help[] = [
     words: 'in place of due and time, or beside them: 2 for late, -1 for early, 0 for neither',
   },
 ];
-const COLUMNS: TableColumn<Help>[] = [
-  { key: 'heading', heading: 'Heading', leads: true, cell: ({ heading }) => heading },
-  { key: 'words', heading: 'What to write', cell: ({ words }) => words },
-];
 
 /** The headings of the list of times, what may stand below them, and which times tell most. */
 export function TimesHelp() {
   return (
-    <Disclosure summary="What to write">
-      <Table
-        caption="Headings of the list of times"
-        captionHidden
-        columns={COLUMNS}
-        rows={HELP}
-        rowKey={({ heading }) => heading}
-      />
+    <HeadingHelp caption="Headings of the list of times" rows={HEADINGS}>
       <p>
         The ways in and out of service are enough. With clock times at both ends it can be told who came late
         and whose service took too long.
       </p>
-    </Disclosure>
+    </HeadingHelp>
   );
 }

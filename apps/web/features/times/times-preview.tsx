@@ -1,4 +1,4 @@
-import { type Itinerary, readTimeList } from '@halfshaft/itinerary';
+import { type Itinerary, readTimeList, serviceLeaves } from '@halfshaft/itinerary';
 import { useDeferredValue, useMemo } from 'react';
 import { Notice } from '@/components/notice';
 import { LatenessReport } from './lateness-report';
@@ -23,7 +23,11 @@ export function TimesPreview({ source, itinerary, maxLateMinutes }: TimesPreview
         {passes.length === 1 ? '1 time' : `${passes.length} times`} of {cars === 1 ? '1 car' : `${cars} cars`}
         .
       </p>
-      <LatenessReport passes={passes} itinerary={itinerary} maxLateMinutes={maxLateMinutes} />
+      <LatenessReport
+        leaves={serviceLeaves(passes, itinerary)}
+        itinerary={itinerary}
+        maxLateMinutes={maxLateMinutes}
+      />
     </Notice>
   );
 }
