@@ -1,8 +1,10 @@
 'use client';
 
-import { ticks } from 'd3-array';
+import { scaleLinear } from 'd3-scale';
+import { line as lineOf } from 'd3-shape';
 import { useId } from 'react';
 import { useElementWidth } from '@/lib/use-element-width';
+import { ChartAxis, ChartFrame } from './chart-frame';
 import styles from './curve-chart.module.css';
 
 export interface CurveChartProps {
@@ -35,69 +37,58 @@ const NARROWEST = 280;
 const TICK_EVERY = 64;
 const MARK = 5;
 
-/**
- * A curve over a distance, told by shapes and lines alone: black and white paper shows all of it. Drawn here, since chart
- * libraries write a style element into their drawing, which the content policy of the pages does not let through.
- */
+/** A curve over a distance, told by shapes and lines alone: black and white paper shows all of it. */
 export function CurveChart(props: CurveChartProps) {
   const { says, along, write, end, top, levels, line, band = [], marks = [], uprights = [] } = props;
   const [place, measured] = useElementWidth<HTMLDivElement>();
   const hatch = useId();
   const width = Math.max(NARROWEST, measured ?? NARROWEST);
-  const x = (amount: number) => LEFT + (amount / end) * (width - LEFT - RIGHT);
-  const y = (amount: number) => TOP + (1 - amount / top) * (HEIGHT - TOP - BOTTOM);
-  const path = (points: readonly { x: number; y: number }[]) =>
-    points.map((point, index) => `${index === 0 ? 'M' : 'L'}${x(point.x)} ${y(point.y)}`).join('');
+  const x = scaleLinear([0, end], [LEFT, width - RIGHT]);
+  const y = scaleLinear([0, top], [HEIGHT - BOTTOM, TOP]);
+  const draw = lineOf<{ x: number; y: number }>(
+    (point) => x(point.x),
+    (point) => y(point.y),
+  );
+  const box = { width, height: HEIGHT, left: LEFT, right: RIGHT, bottom: BOTTOM };
   const edge = [
     ...band.map((each) => ({ x: each.x, y: each.high })),
     ...band.toReversed().map((each) => ({ x: each.x, y: each.low })),
   ];
   return (
-    <div className={styles.chart} ref={place}>
-      <svg viewBox={`0 0 ${width} ${HEIGHT}`} width={width} height={HEIGHT} role="img" aria-label={says}>
-        <pattern id={hatch} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <path className={styles.hatch} d="M0 0v7" />
-        </pattern>
-        {levels.map(({ at, words }) => (
-          <g key={at}>
-            <path className={styles.grid} d={`M${LEFT} ${y(at)}H${width - RIGHT}`} />
-            <text x={LEFT - 8} y={y(at) + 5} textAnchor="end">
-              {words}
-            </text>
-          </g>
-        ))}
-        {ticks(0, end, Math.floor((width - LEFT) / TICK_EVERY)).map((amount) => (
-          <text key={amount} x={x(amount)} y={HEIGHT - BOTTOM + 30} textAnchor="middle">
-            {write(amount)}
+    <ChartFrame
+      says={says}
+      box={box}
+      place={place}
+      levels={levels.map(({ at, words }) => ({ key: at, y: y(at), words }))}
+      ticks={x
+        .ticks(Math.floor((width - LEFT) / TICK_EVERY))
+        .map((amount) => ({ key: amount, x: x(amount), words: write(amount) }))}
+      along={along}
+    >
+      <pattern id={hatch} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <path className={styles.hatch} d="M0 0v7" />
+      </pattern>
+      {edge.length > 0 ? <path className={styles.band} fill={`url(#${hatch})`} d={`${draw(edge)}Z`} /> : null}
+      <ChartAxis {...box} />
+      <path className={styles.line} d={draw(line) ?? undefined} />
+      {uprights.map(({ x: at, words }) => (
+        <g key={words}>
+          <path className={styles.upright} d={`M${x(at)} ${y(0)}V${TOP - 6}`} />
+          <text x={x(at)} y={TOP - 11} textAnchor={at > end / 2 ? 'end' : 'start'}>
+            {words}
           </text>
-        ))}
-        <text x={width - RIGHT} y={HEIGHT - 6} textAnchor="end">
-          {along}
-        </text>
-        {edge.length > 0 ? (
-          <path className={styles.band} fill={`url(#${hatch})`} d={`${path(edge)}Z`} />
-        ) : null}
-        <path className={styles.axis} d={`M${LEFT} ${y(0)}H${width - RIGHT}`} />
-        <path className={styles.line} d={path(line)} />
-        {uprights.map(({ x: at, words }) => (
-          <g key={words}>
-            <path className={styles.upright} d={`M${x(at)} ${y(0)}V${TOP - 6}`} />
-            <text x={x(at)} y={TOP - 11} textAnchor={at > end / 2 ? 'end' : 'start'}>
-              {words}
-            </text>
-          </g>
-        ))}
-        {marks.map((mark, index) => (
-          <circle
-            // biome-ignore lint/suspicious/noArrayIndexKey: two may lie at one place, and they never change
-            key={index}
-            className={mark.filled ? styles.failed : styles.good}
-            cx={x(mark.x)}
-            cy={y(0)}
-            r={MARK}
-          />
-        ))}
-      </svg>
-    </div>
+        </g>
+      ))}
+      {marks.map((mark, index) => (
+        <circle
+          // biome-ignore lint/suspicious/noArrayIndexKey: two may lie at one place, and they never change
+          key={index}
+          className={mark.filled ? styles.failed : styles.good}
+          cx={x(mark.x)}
+          cy={y(0)}
+          r={MARK}
+        />
+      ))}
+    </ChartFrame>
   );
 }

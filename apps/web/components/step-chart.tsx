@@ -3,6 +3,7 @@
 import { scaleLinear } from 'd3-scale';
 import { curveStepAfter, line } from 'd3-shape';
 import { useElementWidth } from '@/lib/use-element-width';
+import { ChartAxis, ChartFrame } from './chart-frame';
 import { spreadLabels } from './spread-labels';
 import styles from './step-chart.module.css';
 
@@ -58,48 +59,39 @@ export function StepChart({ says, along, end, write, curves }: StepChartProps) {
     curves.map((curve) => y(lastOf(curve))),
     { apart: LABEL_APART, top: TOP, bottom: HEIGHT - BOTTOM },
   );
+  const box = { width, height: HEIGHT, left: LEFT, right: RIGHT, bottom: BOTTOM };
+  const tickCount = Math.max(1, Math.floor((width - LEFT - RIGHT) / TICK_EVERY));
   return (
-    <div className={styles.chart} ref={place}>
-      <svg viewBox={`0 0 ${width} ${HEIGHT}`} width={width} height={HEIGHT} role="img" aria-label={says}>
-        {y.ticks(LEVELS).map((level) => (
-          <g key={level}>
-            <path className={styles.grid} d={`M${LEFT} ${y(level)}H${width - RIGHT}`} />
-            <text x={LEFT - 8} y={y(level) + 5} textAnchor="end">
-              {write(level)}
+    <ChartFrame
+      says={says}
+      box={box}
+      place={place}
+      levels={y.ticks(LEVELS).map((level) => ({ key: level, y: y(level), words: write(level) }))}
+      ticks={x.ticks(tickCount).map((amount) => ({ key: amount, x: x(amount), words: `${amount}` }))}
+      along={along}
+    >
+      <ChartAxis {...box} />
+      {curves.map((curve, index) => {
+        const drawn = [{ x: 0, y: 0 }, ...curve.steps, { x: end, y: lastOf(curve) }];
+        const dash = DASHES[index % DASHES.length];
+        const at = labels[index] ?? 0;
+        return (
+          <g key={curve.key}>
+            <path className={styles.line} strokeDasharray={dash} d={draw(drawn) ?? undefined} />
+            <path
+              className={styles.leader}
+              strokeDasharray={dash}
+              d={`M${width - RIGHT} ${y(lastOf(curve))}L${width - RIGHT + LABEL_GAP} ${at}`}
+            />
+            <text x={width - RIGHT + LABEL_GAP + 4} y={at + 5}>
+              {curve.name}
+              <tspan x={width - RIGHT + LABEL_GAP + 4} dy={LINE}>
+                {curve.amount}
+              </tspan>
             </text>
           </g>
-        ))}
-        {x.ticks(Math.max(1, Math.floor((width - LEFT - RIGHT) / TICK_EVERY))).map((amount) => (
-          <text key={amount} x={x(amount)} y={HEIGHT - BOTTOM + 24} textAnchor="middle">
-            {amount}
-          </text>
-        ))}
-        <text x={width - RIGHT} y={HEIGHT - 6} textAnchor="end">
-          {along}
-        </text>
-        <path className={styles.axis} d={`M${LEFT} ${y(0)}H${width - RIGHT}`} />
-        {curves.map((curve, index) => {
-          const drawn = [{ x: 0, y: 0 }, ...curve.steps, { x: end, y: lastOf(curve) }];
-          const dash = DASHES[index % DASHES.length];
-          const at = labels[index] ?? 0;
-          return (
-            <g key={curve.key}>
-              <path className={styles.line} strokeDasharray={dash} d={draw(drawn) ?? undefined} />
-              <path
-                className={styles.leader}
-                strokeDasharray={dash}
-                d={`M${width - RIGHT} ${y(lastOf(curve))}L${width - RIGHT + LABEL_GAP} ${at}`}
-              />
-              <text x={width - RIGHT + LABEL_GAP + 4} y={at + 5}>
-                {curve.name}
-                <tspan x={width - RIGHT + LABEL_GAP + 4} dy={LINE}>
-                  {curve.amount}
-                </tspan>
-              </text>
-            </g>
-          );
-        })}
-      </svg>
-    </div>
+        );
+      })}
+    </ChartFrame>
   );
 }

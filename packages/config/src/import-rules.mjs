@@ -68,7 +68,6 @@ const WEB_BASE = {
     '@tanstack/react-query-persist-client',
     '@noble/hashes',
     'idb',
-    'd3-array',
     'd3-scale',
     'd3-shape',
     'react-hook-form',

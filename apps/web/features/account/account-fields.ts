@@ -1,7 +1,7 @@
 import * as z from '@/lib/zod';
 
-export const LEAST_PASSWORD = 10;
-export const MOST_PASSWORD = 200;
+const LEAST_PASSWORD = 10;
+const MOST_PASSWORD = 200;
 export const PASSWORD_HINT = `At least ${LEAST_PASSWORD} characters. A few words in a row are easy to keep in mind.`;
 
 const email = z.string().trim().pipe(z.email('That is not a complete e-mail address. Check it.'));

@@ -6,8 +6,6 @@ import { useMutation } from '@tanstack/react-query';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
-import { Button } from '@/components/button';
-import { Notice } from '@/components/notice';
 import { Sheet } from '@/components/sheet';
 import { TextField } from '@/components/text-field';
 import { client, problemOf, queryClient } from '@/lib/api';
@@ -15,6 +13,7 @@ import { useKeptForm } from '@/lib/keep-typed';
 import { type Account, startHelperSession } from '@/lib/session';
 import { eventAddress, HOME_ADDRESS } from '../events/addresses';
 import styles from './account.module.css';
+import { FormEnd } from './form-end';
 
 const joinForm = acceptInviteInput.pick({ name: true });
 
@@ -60,16 +59,9 @@ export function JoinForm({ token, account }: JoinFormProps) {
           error={form.formState.errors.name?.message}
           {...form.register('name')}
         />
-        {problem ? (
-          <Notice kind="problem" spoken>
-            {problem}
-          </Notice>
-        ) : null}
-        <div>
-          <Button type="submit" look="main" busy={accept.isPending || accept.isSuccess} busyWords="Joining …">
-            Join
-          </Button>
-        </div>
+        <FormEnd problem={problem} busy={accept.isPending || accept.isSuccess} busyWords="Joining …">
+          Join
+        </FormEnd>
       </form>
     </Sheet>
   );

@@ -3,13 +3,12 @@
 import { zodResolver } from '@hookform/resolvers/zod';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
-import { Button } from '@/components/button';
-import { Notice } from '@/components/notice';
 import { Sheet } from '@/components/sheet';
 import { TextField } from '@/components/text-field';
 import { setPassword } from '@/lib/session';
 import styles from './account.module.css';
 import { newPasswordForm, PASSWORD_HINT } from './account-fields';
+import { FormEnd } from './form-end';
 
 interface NewPasswordFormProps {
   token: string;
@@ -39,16 +38,9 @@ export function NewPasswordForm({ token, onSet }: NewPasswordFormProps) {
           error={errors.password?.message}
           {...form.register('password')}
         />
-        {problem ? (
-          <Notice kind="problem" spoken>
-            {problem}
-          </Notice>
-        ) : null}
-        <div>
-          <Button type="submit" look="main" busy={isSubmitting} busyWords="Setting the password …">
-            Set the new password
-          </Button>
-        </div>
+        <FormEnd problem={problem} busy={isSubmitting} busyWords="Setting the password …">
+          Set the new password
+        </FormEnd>
       </form>
     </Sheet>
   );

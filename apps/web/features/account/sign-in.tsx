@@ -4,8 +4,6 @@ import { zodResolver } from '@hookform/resolvers/zod';
 import { useRouter, useSearchParams } from 'next/navigation';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
-import { Button } from '@/components/button';
-import { Notice } from '@/components/notice';
 import { PageHeader } from '@/components/page-header';
 import { PageLink } from '@/components/page-link';
 import { Sheet } from '@/components/sheet';
@@ -15,6 +13,7 @@ import { signIn, useSession } from '@/lib/session';
 import { WaitingHere } from '../work/waiting-here';
 import styles from './account.module.css';
 import { type SignInValues, signInForm } from './account-fields';
+import { FormEnd } from './form-end';
 import { safeNext } from './safe-next';
 import { SignedInAlready } from './signed-in-already';
 
@@ -61,16 +60,9 @@ export function SignIn() {
             error={errors.password?.message}
             {...form.register('password')}
           />
-          {problem ? (
-            <Notice kind="problem" spoken>
-              {problem}
-            </Notice>
-          ) : null}
-          <div>
-            <Button type="submit" look="main" busy={isSubmitting} busyWords="Signing in …">
-              Sign in
-            </Button>
-          </div>
+          <FormEnd problem={problem} busy={isSubmitting} busyWords="Signing in …">
+            Sign in
+          </FormEnd>
         </form>
       </Sheet>
       <p>

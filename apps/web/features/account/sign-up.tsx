@@ -4,9 +4,7 @@ import { zodResolver } from '@hookform/resolvers/zod';
 import { useRouter, useSearchParams } from 'next/navigation';
 import { useState } from 'react';
 import { useForm } from 'react-hook-form';
-import { Button } from '@/components/button';
 import { LoadingState } from '@/components/loading-state';
-import { Notice } from '@/components/notice';
 import { PageHeader } from '@/components/page-header';
 import { PageLink } from '@/components/page-link';
 import { Sheet } from '@/components/sheet';
@@ -16,6 +14,7 @@ import { signUp, useSession } from '@/lib/session';
 import { KeepVisit } from '../visit/keep-visit';
 import styles from './account.module.css';
 import { PASSWORD_HINT, type SignUpValues, signUpForm } from './account-fields';
+import { FormEnd } from './form-end';
 import { safeNext } from './safe-next';
 import { SignedInAlready } from './signed-in-already';
 
@@ -93,16 +92,9 @@ function SignUpForm({ next }: { next: string | null }) {
           error={errors.password?.message}
           {...form.register('password')}
         />
-        {problem ? (
-          <Notice kind="problem" spoken>
-            {problem}
-          </Notice>
-        ) : null}
-        <div>
-          <Button type="submit" look="main" busy={isSubmitting} busyWords="Making the account …">
-            Make the account
-          </Button>
-        </div>
+        <FormEnd problem={problem} busy={isSubmitting} busyWords="Making the account …">
+          Make the account
+        </FormEnd>
       </form>
     </Sheet>
   );
