@@ -6,6 +6,37 @@ import * as z from './zod';
 /** A thousand rows with every column. */
 const MOST_CHARACTERS = 200_000;
 
+/** A published event that a list belongs to. */
+export const eventOfList = z.object({
+  name: z.string(),
+  startsOn: z.string(),
+  timeZone: z.string(),
+  /** The newest version that was issued. */
+  itinerary: z.custom<Itinerary>(),
+});
+
+/** A list as an organiser pasted it last. */
+export const pastedList = z.object({ source: z.string(), savedAt: z.number(), savedByYou: z.boolean() });
+
+/** A list that an organiser pastes for one event. */
+export const listToSave = (mostCharacters: number) =>
+  z.object({
+    organiserId,
+    publishedEventId,
+    source: z.string().max(mostCharacters, 'The list is too long. Paste one event only.'),
+    /** `savedAt` of the list that this one comes in place of, as it was shown; null when there was none. */
+    replaces: z.number().nullable(),
+  });
+
+/** With any problem nothing was saved. */
+export const listRefused = z.object({
+  ok: z.literal(false),
+  problems: z.array(z.custom<ItineraryProblem>()),
+});
+
+/** Only cars that the list of who stopped has in this class, one of `classes`; null: all cars. */
+export const chosenClass = z.string().max(20).nullable();
+
 /** What became of the cars of one event. */
 const fieldOfEvent = z.object({
   publishedEventId,
@@ -28,18 +59,10 @@ const retirementFigures = z.object({
 export type RetirementFigures = z.infer<typeof retirementFigures>;
 
 export const getRetirementsInput = z.object({ organiserId, publishedEventId });
-export const getRetirementsOutput = z.object({
-  name: z.string(),
-  startsOn: z.string(),
-  timeZone: z.string(),
-  /** The newest version that was issued. */
-  itinerary: z.custom<Itinerary>(),
+export const getRetirementsOutput = eventOfList.extend({
   /** Null while there is no list. */
-  saved: z
-    .object({
-      source: z.string(),
-      savedAt: z.number(),
-      savedByYou: z.boolean(),
+  saved: pastedList
+    .extend({
       records: z.array(z.custom<CarRecord>()),
       field: fieldOfEvent,
       ...retirementFigures.shape,
@@ -47,24 +70,13 @@ export const getRetirementsOutput = z.object({
     .nullable(),
 });
 
-export const saveRetirementsInput = z.object({
-  organiserId,
-  publishedEventId,
-  source: z.string().max(MOST_CHARACTERS, 'The list is too long. Paste one event only.'),
-  /** `savedAt` of the list that this one comes in place of, as it was shown; null when there was none. */
-  replaces: z.number().nullable(),
-});
-/** With any problem nothing was saved. */
+export const saveRetirementsInput = listToSave(MOST_CHARACTERS);
 export const saveRetirementsOutput = z.discriminatedUnion('ok', [
   z.object({ ok: z.literal(true), cars: z.number(), savedAt: z.number() }),
-  z.object({ ok: z.literal(false), problems: z.array(z.custom<ItineraryProblem>()) }),
+  listRefused,
 ]);
 
-export const retirementFiguresInput = z.object({
-  organiserId,
-  /** One of `classes`; null: all cars. */
-  className: z.string().max(20).nullable(),
-});
+export const retirementFiguresInput = z.object({ organiserId, className: chosenClass });
 /** Over all events of the organiser that have a list; of the cars of one class, where one is named. */
 export const retirementFiguresOutput = z.object({
   /** In the order they were held. */

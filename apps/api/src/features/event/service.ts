@@ -25,7 +25,8 @@ import type { MemberTx, TeamTx } from '@halfshaft/store';
 import { lastDoneOf, runsOf } from '@halfshaft/worklog';
 import type { z } from 'zod';
 import { AppError, notAllowed, unknown } from '../../errors';
-import { mayManage, maySeeEvent, peopleFor } from '../people/ability';
+import { mayManage, maySeeEvent } from '../people/ability';
+import { listPeople } from '../people/service';
 import { listFacts, listStages, listTasks, readLastSeq } from '../work/data';
 import {
   type CarriedWear,
@@ -42,7 +43,6 @@ import {
   findTaken,
   listEntries,
   listEventRows,
-  listPeople,
   updateEntryRow,
   updateEventDates,
   updateSettings,
@@ -257,7 +257,7 @@ export async function getEvent(tx: MemberTx, eventId: string, now: number): Prom
     plannedConditions: event.plannedConditions,
     tyreAllowance: event.tyreAllowance,
     entries: entries.map(({ eventId: _eventId, carId: _carId, ...entry }) => entry),
-    people: peopleFor(tx.member, await listPeople(tx)),
+    people: await listPeople(tx),
     me: { personId: tx.member.personId, role: tx.member.role },
     lastSeq: await readLastSeq(tx, eventId),
   };
