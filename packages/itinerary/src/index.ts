@@ -101,6 +101,7 @@ export { COLUMN_HEADINGS } from './table-columns';
 export type { ActualTime, ActualTimes } from './target-due-at';
 export { targetDueAt } from './target-due-at';
 // Times at controls, as an organiser has them
+export { type ControlArrival, controlArrivals } from './time-list/control-arrivals';
 export type { ControlPass } from './time-list/model';
 export { readTimeList } from './time-list/read-time-list';
 export { type ServiceLeave, serviceLeaves } from './time-list/service-leaves';

@@ -50,12 +50,9 @@ export { type CountedShare, countedShare } from './field/counted-share';
 export { type FieldFigures, fieldFigures } from './field/field-figures';
 export type { FieldStretch } from './field/field-stretch';
 export { type EventCount, type GrowthOverEvents, growthOverEvents } from './field/growth-over-events';
-export {
-  type LatenessByService,
-  type LatenessFigures,
-  latenessByService,
-  type MinutesOver,
-} from './field/lateness-figures';
+export { type ControlFigures, type LatenessByControl, latenessByControl } from './field/lateness-by-control';
+export { type LatenessByService, type LatenessFigures, latenessByService } from './field/lateness-figures';
+export type { MinutesOver } from './field/minutes-over';
 export { type SharedCount, type ShareTrend, shareTrend } from './field/share-trend';
 export { type StopRate, type StopRates, stopRates } from './field/stop-rates';
 export { type StopsAlong, type StopsAtMark, type StopsCurve, stopsAlong } from './field/stops-along';

@@ -1,5 +1,6 @@
 import type { ControlId, Itinerary, ServiceId } from '../model';
 import { servicesOf } from '../services-of';
+import { lostBetween } from './lost-between';
 import type { ControlPass } from './model';
 
 /** How one car left one service. */
@@ -12,15 +13,11 @@ export interface ServiceLeave {
   overMinutes: number | null;
 }
 
-const MINUTE = 60;
-const MINUTES_IN_DAY = 1440;
-
 /**
  * How cars left their services, as far as the list has a time at the way out, in the order of the services.
  *
  * A car can leave late for two reasons: it came late, or its service took too long. Who stayed longer than the itinerary
  * allows overran by that much, but by no more than it left late: a car let in early stands longer and overruns nothing.
- * Where the stay runs past midnight it is taken for less than a day.
  */
 export function serviceLeaves(passes: readonly ControlPass[], itinerary: Itinerary): ServiceLeave[] {
   const at = new Map<ControlId, ControlPass[]>();
@@ -31,16 +28,7 @@ export function serviceLeaves(passes: readonly ControlPass[], itinerary: Itinera
       carNumber: out.carNumber,
       serviceId: id,
       lateMinutes: out.lateMinutes,
-      overMinutes: overrun(ins.get(out.carNumber), out, allowedSeconds),
+      overMinutes: lostBetween(ins.get(out.carNumber), out, allowedSeconds),
     }));
   });
-}
-
-function overrun(into: ControlPass | undefined, out: ControlPass, allowedSeconds: number): number | null {
-  if (out.lateMinutes <= 0) return 0;
-  // Without the clocks only a car that came in time is told: all of what it left late was lost in its service.
-  if (!into) return null;
-  if (into.atMinute === null || out.atMinute === null) return into.lateMinutes <= 0 ? out.lateMinutes : null;
-  const stayed = (out.atMinute - into.atMinute + MINUTES_IN_DAY) % MINUTES_IN_DAY;
-  return Math.min(out.lateMinutes, Math.max(0, stayed - Math.floor(allowedSeconds / MINUTE)));
 }

@@ -1,5 +1,6 @@
 import type { LevelOption } from '../model';
 import { type CountedShare, countedShare } from './counted-share';
+import { type MinutesOver, minutesOver } from './minutes-over';
 import type { SharedCount } from './share-trend';
 
 /** How one car left one service. */
@@ -10,13 +11,6 @@ export interface TimedLeave {
   lateMinutes: number;
   /** By how much the service itself took too long; null when nobody knows. */
   overMinutes: number | null;
-}
-
-/** How many, and by how many minutes; both minutes are null of none. */
-export interface MinutesOver {
-  count: number;
-  medianMinutes: number | null;
-  worstMinutes: number | null;
 }
 
 export interface LatenessFigures {
@@ -82,15 +76,6 @@ function latenessFigures(
     },
     beyond: { count: beyond, share: shareOf(beyond) },
   };
-}
-
-function minutesOver(minutes: readonly number[]): MinutesOver {
-  const sorted = minutes.toSorted((one, other) => one - other);
-  const half = sorted.length / 2;
-  const middle = sorted.slice(Math.ceil(half) - 1, Math.floor(half) + 1);
-  const medianMinutes =
-    middle.length === 0 ? null : middle.reduce((sum, each) => sum + each, 0) / middle.length;
-  return { count: sorted.length, medianMinutes, worstMinutes: sorted.at(-1) ?? null };
 }
 
 const isLate = ({ lateMinutes }: TimedLeave) => lateMinutes > 0;
