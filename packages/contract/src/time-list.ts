@@ -1,5 +1,5 @@
 import type { ControlPass } from '@halfshaft/itinerary';
-import type { LatenessByService, ShareTrend } from '@halfshaft/reliability';
+import type { LatenessByControl, LatenessByService, ShareTrend } from '@halfshaft/reliability';
 import { organiserId, publishedEventId } from './ids';
 import { chosenClass, eventOfList, listRefused, listToSave, pastedList } from './retirement';
 import * as z from './zod';
@@ -30,13 +30,14 @@ export const saveTimesOutput = z.discriminatedUnion('ok', [
   listRefused,
 ]);
 
-/** How late cars left the services of one event. */
+/** How late cars left the services of one event, and how late they came to all other controls. */
 const latenessOfEvent = z.object({
   publishedEventId,
   name: z.string(),
   startsOn: z.string(),
   maxLateMinutes: z.number(),
   lateness: z.custom<LatenessByService>(),
+  controls: z.custom<LatenessByControl>(),
 });
 export type LatenessOfEvent = z.infer<typeof latenessOfEvent>;
 
@@ -47,4 +48,6 @@ export const timeFiguresOutput = z.object({
   events: z.array(latenessOfEvent),
   /** Of the share of cars that left any service late. */
   trend: z.custom<ShareTrend>(),
+  /** Of the share of cars that came late to any other control. */
+  controlTrend: z.custom<ShareTrend>(),
 });

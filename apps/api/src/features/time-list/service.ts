@@ -2,11 +2,12 @@ import type { saveTimesInput } from '@halfshaft/contract';
 import {
   type CarRecord,
   type ControlPass,
+  controlArrivals,
   readTimeList,
   recordsOfClass,
   serviceLeaves,
 } from '@halfshaft/itinerary';
-import { latenessByService, shareTrend } from '@halfshaft/reliability';
+import { latenessByControl, latenessByService, shareTrend } from '@halfshaft/reliability';
 import type { OrganiserTx } from '@halfshaft/store';
 import type { z } from 'zod';
 import { findOwnMembership, listHeldEvents } from '../retirement/data';
@@ -44,7 +45,10 @@ export async function saveTimes(
   return { ok: true as const, times, savedAt: now };
 }
 
-/** How late cars left their services, event by event, and whether that changes; of one class only where it is named. */
+/**
+ * How late cars left their services and came to the other controls, event by event, and whether that changes; of one class
+ * only where it is named.
+ */
 export async function latenessOverEvents(tx: OrganiserTx, className: string | null) {
   const lists = await findTimeLists(tx);
   const events = (await listHeldEvents(tx)).flatMap(
@@ -54,10 +58,15 @@ export async function latenessOverEvents(tx: OrganiserTx, className: string | nu
       const { passes, maxLateMinutes } = list;
       const counted = className === null ? passes : passesOfClass(passes, field?.records ?? [], className);
       const lateness = latenessByService(serviceLeaves(counted, itinerary), maxLateMinutes);
-      return [{ publishedEventId, name, startsOn, maxLateMinutes, lateness }];
+      const controls = latenessByControl(controlArrivals(counted, itinerary), maxLateMinutes);
+      return [{ publishedEventId, name, startsOn, maxLateMinutes, lateness, controls }];
     },
   );
-  return { events, trend: shareTrend(events.map(({ lateness }) => lateness.cars)) };
+  return {
+    events,
+    trend: shareTrend(events.map(({ lateness }) => lateness.cars)),
+    controlTrend: shareTrend(events.map(({ controls }) => controls.cars)),
+  };
 }
 
 /** Times name no class, so it is that of the list of who started and who stopped. */
