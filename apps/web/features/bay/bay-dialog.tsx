@@ -1,4 +1,3 @@
-import type { StageId } from '@halfshaft/itinerary';
 import type { PersonId, TaskId } from '@halfshaft/worklog';
 import { judgeVisit } from '../service/judge-visit';
 import { snagsOfCar } from '../service/snags-of-car';
@@ -17,7 +16,7 @@ import { ReopenDialog } from './reopen-dialog';
 import { SignHereDialog } from './sign-here-dialog';
 import { SnagDialog } from './snag-dialog';
 import { StageDialog } from './stage-dialog';
-import { stagesBefore } from './stages-before';
+import { stageIdsBack } from './stages-before';
 
 export interface BayDialogProps {
   work: LoadedWork;
@@ -31,7 +30,8 @@ export function BayDialog({ dialog, ...props }: BayDialogProps & { dialog: OpenD
   if (dialog.kind === 'crewSnag') return <CrewSnagDialog {...props} />;
   if (dialog.kind === 'happened') return <HappenedDialog {...props} />;
   if (dialog.kind === 'fitted') {
-    return <FittedDialog {...props} cardId={dialog.cardId} stages={stagesBack(props)} />;
+    const stages = stageIdsBack(props.work.replica, props.work.state, props.visit);
+    return <FittedDialog {...props} cardId={dialog.cardId} stages={stages} />;
   }
   if (dialog.kind === 'stage') return <StageDialog {...props} stageId={dialog.stageId} />;
   const bayTask = findBayTask(props, dialog.taskId);
@@ -46,13 +46,6 @@ export function BayDialog({ dialog, ...props }: BayDialogProps & { dialog: OpenD
     case 'signHere':
       return <SignHereDialog {...props} bayTask={bayTask} />;
   }
-}
-
-/** The stages before this service, the last one first. */
-function stagesBack({ work, visit }: BayDialogProps): StageId[] {
-  return stagesBefore(work.replica, work.state, visit)
-    .map(({ stage }) => stage.id)
-    .reverse();
 }
 
 function findBayTask({ work, visit }: BayDialogProps, taskId: TaskId): BayTask | null {

@@ -1,7 +1,6 @@
 import type { Finding } from '@halfshaft/worklog';
 import { useState } from 'react';
 import { Button } from '@/components/button';
-import { Dialog } from '@/components/dialog';
 import { Notice } from '@/components/notice';
 import { recordPhoto } from '../photos/record-photo';
 import { newId } from '../work/new-id';
@@ -15,6 +14,7 @@ import { closeDraftKey } from './is-begun';
 import type { CloseStep } from './open-dialog';
 import { readReadings, slotsOf } from './read-typed';
 import { ReadingsPad } from './readings-pad';
+import { RecordingDialog } from './recording-dialog';
 import { useDraft } from './use-draft';
 
 export interface CloseDialogProps extends BayDialogProps {
@@ -58,7 +58,7 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
 
   if (step === 'finding') {
     return (
-      <Dialog open onClose={onClose} title={`${title}: what is wrong?`} closeWords="Back to the list">
+      <RecordingDialog title={`${title}: what is wrong?`} onClose={onClose} closeWords="Back to the list">
         <FindingForm
           draftKey={`finding.${task.id}`}
           looks={looks}
@@ -66,21 +66,15 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
           onAdd={addFinding}
           onPhotos={keepPhotos}
         />
-      </Dialog>
+      </RecordingDialog>
     );
   }
   const missing = read.missing.map(({ spec, position }) => [spec.name, position].filter(Boolean).join(' '));
   return (
-    <Dialog
-      open
-      onClose={onClose}
+    <RecordingDialog
       title={title}
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          {warned && missing.length > 0 && !wrong ? 'Done all the same' : 'Done'}
-        </Button>
-      }
+      onClose={onClose}
+      goOn={{ words: warned && missing.length > 0 && !wrong ? 'Done all the same' : 'Done', act: finish }}
     >
       <FindingList
         findings={draft.findings}
@@ -108,6 +102,6 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
       <div>
         <Button onClick={() => setStep('finding')}>Something's wrong</Button>
       </div>
-    </Dialog>
+    </RecordingDialog>
   );
 }

@@ -1,12 +1,12 @@
 import { carPlace } from '@halfshaft/contract';
 import { Button } from '@/components/button';
-import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
 import * as z from '@/lib/zod';
 import { CarPlan } from '../car-plan/car-plan';
 import { newId } from '../work/new-id';
 import styles from './bay.module.css';
 import type { BayDialogProps } from './bay-dialog';
+import { RecordingDialog } from './recording-dialog';
 import { useDraft } from './use-draft';
 
 const crewSnag = z.object({ place: carPlace.nullable(), words: z.string() });
@@ -32,7 +32,7 @@ export function CrewSnagDialog({ work, visit, by, onClose }: BayDialogProps) {
   }
 
   return (
-    <Dialog open onClose={onClose} title="Something is wrong" closeWords="Not yet">
+    <RecordingDialog title="Something is wrong" onClose={onClose}>
       <CarPlan label="Where?" chosen={draft.place} onChoose={(place) => setDraft({ ...draft, place })} />
       <fieldset className={styles.levels}>
         <legend>How bad? This writes it down.</legend>
@@ -49,6 +49,6 @@ export function CrewSnagDialog({ work, visit, by, onClose }: BayDialogProps) {
         value={draft.words}
         onChange={(event) => setDraft({ ...draft, words: event.target.value })}
       />
-    </Dialog>
+    </RecordingDialog>
   );
 }

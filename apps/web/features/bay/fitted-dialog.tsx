@@ -2,20 +2,17 @@ import type { StageId } from '@halfshaft/itinerary';
 import { CORNERS } from '@halfshaft/lifing';
 import { type CardId, type CarFact, FITTED_REASONS, fittedReasonInWords } from '@halfshaft/worklog';
 import { useState } from 'react';
-import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
-import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
-import { TextField } from '@/components/text-field';
 import { capitalise } from '@/lib/capitalise';
 import * as z from '@/lib/zod';
-import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
-
 import { fittableCards } from './fittable-cards';
+import { RecordingDialog } from './recording-dialog';
 import { useDraft } from './use-draft';
-import { factPlaceOf, WhenField } from './when-field';
+import { WhenAndWords } from './when-and-words';
+import { factPlaceOf } from './when-field';
 
 const fitted = z.object({
   cardId: z.string(),
@@ -67,16 +64,10 @@ export function FittedDialog({ work, visit, by, onClose, cardId, stages }: Fitte
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
+    <RecordingDialog
       title="A part was changed"
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          Write it down
-        </Button>
-      }
+      onClose={onClose}
+      goOn={{ words: 'Write it down', act: finish }}
     >
       <SelectField
         label="Part of which job?"
@@ -109,20 +100,13 @@ export function FittedDialog({ work, visit, by, onClose, cardId, stages }: Fitte
           onChange={({ target }) => setDraft({ ...draft, because: fitted.shape.because.parse(target.value) })}
         />
       )}
-      <WhenField
-        stages={stages}
-        serviceName={serviceNameOf(work.replica, service.id)}
-        stageId={stageId}
-        onChoose={(chosen) => setDraft({ ...draft, stageId: chosen })}
+      <WhenAndWords
+        {...{ work, visit, stages, stageId }}
+        onChooseStage={(chosen) => setDraft({ ...draft, stageId: chosen })}
+        words={draft.words}
+        onType={(words) => setDraft({ ...draft, words })}
       />
-      <TextField
-        label="In a few words"
-        optional
-        maxLength={300}
-        value={draft.words}
-        onChange={(event) => setDraft({ ...draft, words: event.target.value })}
-      />
-    </Dialog>
+    </RecordingDialog>
   );
 }
 

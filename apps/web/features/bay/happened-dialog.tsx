@@ -1,20 +1,19 @@
 import { carPlace } from '@halfshaft/contract';
 import { INCIDENT_CODES, type IncidentCode, incidentInWords } from '@halfshaft/lifing';
 import { useState } from 'react';
-import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
-import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
-import { TextField } from '@/components/text-field';
+import { capitalise } from '@/lib/capitalise';
 import * as z from '@/lib/zod';
 import { CarPlan } from '../car-plan/car-plan';
-import { serviceNameOf } from '../work/names';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
 import { fittableCards } from './fittable-cards';
-import { stagesBefore } from './stages-before';
+import { RecordingDialog } from './recording-dialog';
+import { stageIdsBack } from './stages-before';
 import { useDraft } from './use-draft';
-import { factPlaceOf, WhenField } from './when-field';
+import { WhenAndWords } from './when-and-words';
+import { factPlaceOf } from './when-field';
 
 const happened = z.object({
   code: z.enum(INCIDENT_CODES).nullable(),
@@ -26,16 +25,14 @@ const happened = z.object({
   stageId: z.string().nullable(),
 });
 const EMPTY = { code: null, place: null, words: '', brokenCardId: '', stageId: null };
-const CHOICES = INCIDENT_CODES.map((code) => ({ value: code, label: capital(incidentInWords(code)) }));
+const CHOICES = INCIDENT_CODES.map((code) => ({ value: code, label: capitalise(incidentInWords(code)) }));
 
 /** What the crew met on the road, in three taps: what, where on the car, done. It calls for the cards that look at it. */
 export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
   const { entry, service } = visit;
   const [draft, setDraft, clearDraft] = useDraft(`happened.${entry.entryId}`, happened, EMPTY);
   const [asked, setAsked] = useState(false);
-  const stages = stagesBefore(work.replica, work.state, visit)
-    .map(({ stage }) => stage.id)
-    .reverse();
+  const stages = stageIdsBack(work.replica, work.state, visit);
   const stageId = draft.stageId ?? stages[0] ?? '';
 
   function finish() {
@@ -54,16 +51,10 @@ export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
+    <RecordingDialog
       title="Something happened"
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          Write it down
-        </Button>
-      }
+      onClose={onClose}
+      goOn={{ words: 'Write it down', act: finish }}
     >
       <ChoiceGroup
         label="What happened?"
@@ -78,32 +69,22 @@ export function HappenedDialog({ work, visit, by, onClose }: BayDialogProps) {
         chosen={draft.place}
         onChoose={(place) => setDraft({ ...draft, place })}
       />
-      <WhenField
-        stages={stages}
-        serviceName={serviceNameOf(work.replica, service.id)}
-        stageId={stageId}
-        onChoose={(chosen) => setDraft({ ...draft, stageId: chosen })}
-      />
-      <SelectField
-        label="Did a part break in it?"
-        options={[
-          { value: '', label: 'No, or not known' },
-          ...fittableCards(entry).map(({ id, name }) => ({ value: id, label: `Yes: ${name}` })),
-        ]}
-        value={draft.brokenCardId}
-        onChange={(event) => setDraft({ ...draft, brokenCardId: event.target.value })}
-      />
-      <TextField
-        label="In a few words"
-        optional
-        maxLength={300}
-        value={draft.words}
-        onChange={(event) => setDraft({ ...draft, words: event.target.value })}
-      />
-    </Dialog>
+      <WhenAndWords
+        {...{ work, visit, stages, stageId }}
+        onChooseStage={(chosen) => setDraft({ ...draft, stageId: chosen })}
+        words={draft.words}
+        onType={(words) => setDraft({ ...draft, words })}
+      >
+        <SelectField
+          label="Did a part break in it?"
+          options={[
+            { value: '', label: 'No, or not known' },
+            ...fittableCards(entry).map(({ id, name }) => ({ value: id, label: `Yes: ${name}` })),
+          ]}
+          value={draft.brokenCardId}
+          onChange={(event) => setDraft({ ...draft, brokenCardId: event.target.value })}
+        />
+      </WhenAndWords>
+    </RecordingDialog>
   );
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,12 +1,11 @@
 import { useState } from 'react';
-import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
-import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
 import * as z from '@/lib/zod';
 import type { BayDialogProps } from './bay-dialog';
 import type { BayTask } from './bay-task';
 import { QuickWords } from './quick-words';
+import { RecordingDialog } from './recording-dialog';
 import { useDraft } from './use-draft';
 
 const HOW = ['carryOverTask', 'dropTask'] as const;
@@ -36,16 +35,10 @@ export function LeaveDialog({ work, by, onClose, bayTask }: BayDialogProps & { b
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
+    <RecordingDialog
       title={`Can't do: ${title}`}
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          {draft.how === 'dropTask' ? 'Not needed' : 'Carry over'}
-        </Button>
-      }
+      onClose={onClose}
+      goOn={{ words: draft.how === 'dropTask' ? 'Not needed' : 'Carry over', act: finish }}
     >
       <ChoiceGroup
         label="What becomes of it?"
@@ -63,6 +56,6 @@ export function LeaveDialog({ work, by, onClose, bayTask }: BayDialogProps & { b
         onChange={(event) => setDraft({ ...draft, reason: event.target.value })}
       />
       <QuickWords words={REASONS} onChoose={(words) => setDraft({ ...draft, reason: words })} />
-    </Dialog>
+    </RecordingDialog>
   );
 }

@@ -1,11 +1,10 @@
 import { useState } from 'react';
-import { Button } from '@/components/button';
-import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
 import * as z from '@/lib/zod';
 import type { BayDialogProps } from './bay-dialog';
 import type { BayTask } from './bay-task';
 import { QuickWords } from './quick-words';
+import { RecordingDialog } from './recording-dialog';
 import { useDraft } from './use-draft';
 
 const REASONS = ['Not right', 'Came off again', 'Must be done after all'];
@@ -26,16 +25,10 @@ export function ReopenDialog({ work, by, onClose, bayTask }: BayDialogProps & { 
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
+    <RecordingDialog
       title={`Open again: ${title}`}
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          Open again
-        </Button>
-      }
+      onClose={onClose}
+      goOn={{ words: 'Open again', act: finish }}
     >
       <TextField
         label="Why?"
@@ -45,6 +38,6 @@ export function ReopenDialog({ work, by, onClose, bayTask }: BayDialogProps & { 
         onChange={(event) => setDraft({ reason: event.target.value })}
       />
       <QuickWords words={REASONS} onChoose={(words) => setDraft({ reason: words })} />
-    </Dialog>
+    </RecordingDialog>
   );
 }

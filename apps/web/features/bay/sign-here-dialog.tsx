@@ -1,6 +1,4 @@
 import { useState } from 'react';
-import { Button } from '@/components/button';
-import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
 import { TextField } from '@/components/text-field';
 import { nameOf } from '../work/names';
@@ -8,6 +6,7 @@ import type { BayDialogProps } from './bay-dialog';
 import type { BayTask } from './bay-task';
 import { isSameInitials } from './is-same-initials';
 import { hadAHand } from './offers-for';
+import { RecordingDialog } from './recording-dialog';
 import { recordablePeople } from './use-record-for';
 
 /** The second signature by somebody else than the one this device belongs to. */
@@ -31,18 +30,10 @@ export function SignHereDialog({ work, onClose, bayTask }: BayDialogProps & { ba
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
+    <RecordingDialog
       title={`Sign here: ${title}`}
-      closeWords="Not yet"
-      actions={
-        signers.length > 0 ? (
-          <Button look="main" onClick={finish}>
-            I checked it
-          </Button>
-        ) : null
-      }
+      onClose={onClose}
+      goOn={signers.length > 0 ? { words: 'I checked it', act: finish } : null}
     >
       {signers.length > 0 ? (
         <>
@@ -69,6 +60,6 @@ export function SignHereDialog({ work, onClose, bayTask }: BayDialogProps & { ba
       ) : (
         <p>Nobody else is left who could sign. A manager can add a person by name, on the page People.</p>
       )}
-    </Dialog>
+    </RecordingDialog>
   );
 }

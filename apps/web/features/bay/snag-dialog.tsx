@@ -1,8 +1,6 @@
 import { carPlace } from '@halfshaft/contract';
 import { useState } from 'react';
-import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
-import { Dialog } from '@/components/dialog';
 import { TextField } from '@/components/text-field';
 import * as z from '@/lib/zod';
 import { CarPlan } from '../car-plan/car-plan';
@@ -11,6 +9,7 @@ import { recordPhoto } from '../photos/record-photo';
 import { useDraftPhotos } from '../photos/use-draft-photos';
 import { newId } from '../work/new-id';
 import type { BayDialogProps } from './bay-dialog';
+import { RecordingDialog } from './recording-dialog';
 import { useDraft } from './use-draft';
 
 const snagDraft = z.object({ place: carPlace.nullable(), words: z.string(), urgent: z.boolean() });
@@ -38,17 +37,7 @@ export function SnagDialog({ work, visit, by, onClose }: BayDialogProps) {
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
-      title="Snag"
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          Raise the snag
-        </Button>
-      }
-    >
+    <RecordingDialog title="Snag" onClose={onClose} goOn={{ words: 'Raise the snag', act: finish }}>
       <TextField
         label="What is wrong?"
         maxLength={300}
@@ -65,6 +54,6 @@ export function SnagDialog({ work, visit, by, onClose }: BayDialogProps) {
         chosen={draft.urgent ? ['urgent'] : []}
         onChange={(event) => setDraft({ ...draft, urgent: event.target.checked })}
       />
-    </Dialog>
+    </RecordingDialog>
   );
 }

@@ -2,11 +2,11 @@ import { conditions } from '@halfshaft/contract';
 import type { ConditionName, StageId } from '@halfshaft/itinerary';
 import { stageKeyOf } from '@halfshaft/worklog';
 import { Button } from '@/components/button';
-import { Dialog } from '@/components/dialog';
 import * as z from '@/lib/zod';
 import styles from './bay.module.css';
 import type { BayDialogProps } from './bay-dialog';
 import { CONDITION_NAMES, LEVELS, levelInWords } from './conditions-in-words';
+import { RecordingDialog } from './recording-dialog';
 import { useDraft } from './use-draft';
 
 const NAMES = Object.keys(CONDITION_NAMES) as ConditionName[];
@@ -28,16 +28,10 @@ export function StageDialog({ work, visit, by, onClose, stageId }: BayDialogProp
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
+    <RecordingDialog
       title={`${stageId}: what was it like?`}
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          Driven, and so it was
-        </Button>
-      }
+      onClose={onClose}
+      goOn={{ words: 'Driven, and so it was', act: finish }}
     >
       {NAMES.map((name) => (
         <fieldset key={name} className={styles.levels}>
@@ -53,6 +47,6 @@ export function StageDialog({ work, visit, by, onClose, stageId }: BayDialogProp
           ))}
         </fieldset>
       ))}
-    </Dialog>
+    </RecordingDialog>
   );
 }

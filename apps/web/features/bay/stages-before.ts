@@ -1,5 +1,5 @@
 import type { EventReplica } from '@halfshaft/contract';
-import type { StagePoint } from '@halfshaft/itinerary';
+import type { StageId, StagePoint } from '@halfshaft/itinerary';
 import { type StageConfirmation, stageKeyOf, type WorkState } from '@halfshaft/worklog';
 import type { Visit } from '../service/visit';
 
@@ -20,4 +20,11 @@ export function stagesBefore(replica: EventReplica, state: WorkState, visit: Vis
     const key = stageKeyOf({ entryId: entry.entryId, stageId: point.id });
     return [{ stage: point, said: state.stages.get(key) ?? null, isRecent: index > sinceIndex }];
   });
+}
+
+/** The same by name, the last one first: where something that is told now most likely was. */
+export function stageIdsBack(replica: EventReplica, state: WorkState, visit: Visit): StageId[] {
+  return stagesBefore(replica, state, visit)
+    .map(({ stage }) => stage.id)
+    .reverse();
 }

@@ -1,18 +1,16 @@
 import { OUT_CAUSES, outCauseInWords } from '@halfshaft/worklog';
 import { useState } from 'react';
-import { Button } from '@/components/button';
 import { ChoiceGroup } from '@/components/choice-group';
-import { Dialog } from '@/components/dialog';
 import { SelectField } from '@/components/select-field';
-import { TextField } from '@/components/text-field';
 import { capitalise } from '@/lib/capitalise';
 import * as z from '@/lib/zod';
 import type { BayDialogProps } from '../bay/bay-dialog';
 import { fittableCards } from '../bay/fittable-cards';
-import { stagesBefore } from '../bay/stages-before';
+import { RecordingDialog } from '../bay/recording-dialog';
+import { stageIdsBack } from '../bay/stages-before';
 import { useDraft } from '../bay/use-draft';
-import { factPlaceOf, WhenField } from '../bay/when-field';
-import { serviceNameOf } from '../work/names';
+import { WhenAndWords } from '../bay/when-and-words';
+import { factPlaceOf } from '../bay/when-field';
 import { newId } from '../work/new-id';
 
 const HOW_LONG = ['day', 'good'] as const;
@@ -37,9 +35,7 @@ export function OutDialog({ work, visit, by, onClose }: BayDialogProps) {
   const { entry, service } = visit;
   const [draft, setDraft, clearDraft] = useDraft(`out.${entry.entryId}`, shape, EMPTY);
   const [asked, setAsked] = useState(false);
-  const stages = stagesBefore(work.replica, work.state, visit)
-    .map(({ stage }) => stage.id)
-    .reverse();
+  const stages = stageIdsBack(work.replica, work.state, visit);
   const stageId = draft.stageId ?? stages[0] ?? '';
 
   function finish() {
@@ -54,17 +50,7 @@ export function OutDialog({ work, visit, by, onClose }: BayDialogProps) {
   }
 
   return (
-    <Dialog
-      open
-      onClose={onClose}
-      title="The car is out"
-      closeWords="Not yet"
-      actions={
-        <Button look="main" onClick={finish}>
-          Write it down
-        </Button>
-      }
-    >
+    <RecordingDialog title="The car is out" onClose={onClose} goOn={{ words: 'Write it down', act: finish }}>
       <ChoiceGroup
         label="For how long?"
         choices={HOW_LONG_CHOICES}
@@ -91,19 +77,12 @@ export function OutDialog({ work, visit, by, onClose }: BayDialogProps) {
           onChange={({ target }) => setDraft({ ...draft, cardId: target.value })}
         />
       ) : null}
-      <WhenField
-        stages={stages}
-        serviceName={serviceNameOf(work.replica, service.id)}
-        stageId={stageId}
-        onChoose={(chosen) => setDraft({ ...draft, stageId: chosen })}
+      <WhenAndWords
+        {...{ work, visit, stages, stageId }}
+        onChooseStage={(chosen) => setDraft({ ...draft, stageId: chosen })}
+        words={draft.words}
+        onType={(words) => setDraft({ ...draft, words })}
       />
-      <TextField
-        label="In a few words"
-        optional
-        maxLength={300}
-        value={draft.words}
-        onChange={({ target }) => setDraft({ ...draft, words: target.value })}
-      />
-    </Dialog>
+    </RecordingDialog>
   );
 }
