@@ -8,7 +8,7 @@ export function focusNext(form: HTMLFormElement, from: EventTarget): boolean {
   const boxes = [...form.querySelectorAll<HTMLElement>(TYPED_INTO)].filter(
     (box) => box.offsetParent !== null,
   );
-  const place = boxes.findIndex((box) => box === from);
+  const place = from instanceof HTMLElement ? boxes.indexOf(from) : -1;
   if (place < 0 || place === boxes.length - 1) return false;
   boxes[place + 1]?.focus();
   return true;
