@@ -65,7 +65,9 @@ it('goes from pasted times to who left service late, and why', async () => {
     .getByText('In 1 of these the service itself took too long, by 3 min.', { exact: false })
     .waitFor();
   await page.getByText('1 brought all of it along from the road.', { exact: false }).waitFor();
-  await page.getByText('Of 1 nobody can say', { exact: false }).waitFor();
+  await page
+    .getByText('Of 1 nobody can say: the list lacks the clock at the way in', { exact: false })
+    .waitFor();
   const serviceA = page.getByRole('row', { name: /^A, TC2A to TC2B/ });
   expect(await serviceA.getByRole('cell').first().textContent()).toContain('2 of 3, 67 %');
   expect((await organiser.timeList.get(own)).saved).toMatchObject({ maxLateMinutes: 10, source: LIST });
@@ -89,6 +91,63 @@ it('goes from pasted times to who left service late, and why', async () => {
     path: resolve(import.meta.dirname, '../screenshots/times.pdf'),
     preferCSSPageSize: true,
   });
+});
+
+// The same cars at every control up to Service A, reckoned from the timetable: car 1 loses 4 minutes on the way to TC1 and 3
+// in its service, car 2 loses 6 on the way to TC2A.
+const EVERYWHERE = [
+  HEAD,
+  ...['TC0,8:00,8:00', 'TC1,8:25,8:29', 'TC2,8:58,9:02', 'TC2A,9:35,9:39', 'TC2B,9:55,10:02'].map(
+    (rest) => `1,${rest}`,
+  ),
+  ...['TC0,8:01,8:01', 'TC1,8:26,8:26', 'TC2,8:59,8:59', 'TC2A,9:36,9:42', 'TC2B,9:56,10:02'].map(
+    (rest) => `2,${rest}`,
+  ),
+  ...['TC0,8:02,8:02', 'TC1,8:27,8:27', 'TC2,9:00,9:00'].map((rest) => `3,${rest}`),
+].join('\n');
+
+it('tells on which way minutes were lost, and blames no car twice', async () => {
+  const { organiser, organiserCookie, own } = await publishAndTakeOver(house);
+  await organiser.timeList.save({ ...own, source: EVERYWHERE, maxLateMinutes: 5, replaces: null });
+  const page = (await openPage({ ...DESK, baseUrl: house.url, cookie: organiserCookie })).page;
+  const query = `?${new URLSearchParams({ organiser: own.organiserId, event: own.publishedEventId })}`;
+  await page.goto(`/organiser/times/${query}`);
+  const sheet = page.getByRole('region', { name: 'Late at the other controls' });
+  // Late are car 1 at TC1, TC2 and TC2A, 4 minutes each, and car 2 at TC2A, 6 minutes.
+  await sheet
+    .getByText('4 of 11 times a car came late: by 4 min in the middle, 6 min at worst.', { exact: false })
+    .waitFor();
+  await sheet
+    .getByText('In 2 of these minutes were lost on the way there: by 5 min in the middle', { exact: false })
+    .waitFor();
+  await sheet.getByText('2 brought all of it along from before.', { exact: false }).waitFor();
+  await sheet.getByText('1 of these was over the 5 min', { exact: false }).waitFor();
+  await sheet.getByText('Nobody came late to TC0.').waitFor();
+  const along = sheet.getByRole('list', { name: 'Lateness along the route' }).getByRole('listitem');
+  expect(await along.allTextContents()).toEqual([
+    'TC1, Otter Moss1 of 3 late: 4 min',
+    'TC2, Quarry Bank1 of 3 late: 4 min',
+    'TC2A, Service in2 of 2 late: 5 min, at worst 6',
+  ]);
+  await sheet.getByText('Every figure, and how it is reckoned').click();
+  const wayToService = sheet.getByRole('row', { name: /^TC2A, Service in/ }).getByRole('cell');
+  // Each begins with the label that a narrow page shows.
+  expect((await wayToService.allTextContents()).slice(2)).toEqual([
+    'Lost on the way thereonce, by 6 min',
+    'Lost in all by then2 times, by 5 min, at worst 6',
+    'Over the maximum1',
+  ]);
+  await sheet.getByText('Who lost time, 2 times').click();
+  await sheet.getByRole('row', { name: /^1.*TC1.*4 min.*4 min.*4 min/ }).waitFor();
+  await expectAccessible(page, 'times-controls-desk');
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.setViewportSize(PHONE);
+  await expectAccessible(page, 'times-controls-phone-dark');
+  await page.goto(`/organiser/failing/?${new URLSearchParams({ organiser: own.organiserId })}`);
+  const over = page.getByRole('region', { name: 'Late at the other controls' });
+  await over.getByText('from event to event: needs a second event.', { exact: false }).waitFor();
+  await over.getByText('4 of 11, 36 %', { exact: false }).waitFor();
+  await expectAccessible(page, 'times-controls-events-phone-dark');
 });
 
 it('replaces times as a whole and never unseen', async () => {
@@ -115,17 +174,29 @@ it('tells lateness over the events, of all cars or of one class', async () => {
   const { organiserId } = own;
   await organiser.timeList.save({ ...own, source: LIST, maxLateMinutes: 15, replaces: null });
   const of = async (className: string | null) => {
-    const { events, trend } = await organiser.timeList.figures({ organiserId, className });
-    return { trend, all: events[0]?.lateness.all, cars: events[0]?.lateness.cars };
+    const { events, trend, controlTrend } = await organiser.timeList.figures({ organiserId, className });
+    const controls = events[0]?.controls;
+    const atControls = [controls?.cars, controlTrend.ok, ...(controls?.controls ?? [])];
+    return { trend, all: events[0]?.lateness.all, cars: events[0]?.lateness.cars, atControls };
   };
   expect(await of(null)).toMatchObject({
     trend: { ok: false, reason: 'tooFewEvents' },
     all: { leaves: 5, late: { count: 3, medianMinutes: 6, worstMinutes: 17 }, beyond: { count: 1 } },
     cars: { had: 2, of: 3 },
+    // At the way into Service A alone, as that into B is on no row: car 2 came 6 late.
+    atControls: [
+      { had: 1, of: 3 },
+      false,
+      { controlId: 'TC2A', arrivals: 3, late: { count: 1, worstMinutes: 6 }, lost: { notKnown: 1 } },
+    ],
   });
   const field = 'Car,Class,What happened\n1,R,finished\n2,N,finished\n3,N,finished';
   await organiser.retirement.save({ ...own, source: field, replaces: null });
-  expect(await of('R')).toMatchObject({ all: { leaves: 2, late: { count: 2 } }, cars: { had: 1, of: 1 } });
+  expect(await of('R')).toMatchObject({
+    all: { leaves: 2, late: { count: 2 } },
+    cars: { had: 1, of: 1 },
+    atControls: [{ had: 0, of: 1 }, false, { arrivals: 1 }],
+  });
   expect(await of('n')).toMatchObject({ all: { leaves: 3, late: { count: 1 } }, cars: { had: 1, of: 2 } });
   const figures = await organiser.retirement.figures({ organiserId, className: 'N' });
   expect(figures).toMatchObject({ classes: ['N', 'R'], events: [{ cars: { starters: 2, finished: 2 } }] });

@@ -8,6 +8,7 @@ import { PageHeader } from '@/components/page-header';
 import { PrintButton } from '@/components/print-button';
 import { saveTable } from '@/lib/save-file';
 import { organiserAddress } from '../organiser/organiser-addresses';
+import { ControlsOverEvents } from '../times/controls-over-events';
 import { LatenessOverEvents } from '../times/lateness-over-events';
 import { AlongSheet } from './along-sheet';
 import { ClassChoice } from './class-choice';
@@ -58,7 +59,12 @@ export function FailingScreen(props: FailingScreenProps) {
           <EventsSheet organiserId={organiserId} events={events} perEvent={figures.perEvent} />
         </>
       ) : null}
-      {times.events.length > 0 ? <LatenessOverEvents organiserId={organiserId} over={times} /> : null}
+      {times.events.length > 0 ? (
+        <>
+          <LatenessOverEvents organiserId={organiserId} over={times} />
+          <ControlsOverEvents organiserId={organiserId} over={times} />
+        </>
+      ) : null}
       {!hasLists && times.events.length === 0 ? (
         <EmptyState
           title="No event with a list yet"

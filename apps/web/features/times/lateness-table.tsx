@@ -1,8 +1,8 @@
 import type { LatenessFigures } from '@halfshaft/reliability';
 import type { ReactNode } from 'react';
-import { RangeBar } from '@/components/range-bar';
 import { Table, type TableColumn } from '@/components/table';
-import { lateShareInWords, minutesInWords } from './lateness-words';
+import { LateShareBar } from './late-share-bar';
+import { minutesInWords, timesInWords } from './lateness-words';
 
 export interface LatenessRow {
   key: string;
@@ -14,28 +14,13 @@ const COLUMNS: TableColumn<LatenessRow>[] = [
   {
     key: 'share',
     heading: 'Left late',
-    cell: ({ figures }) =>
-      figures.late.share === null ? (
-        lateShareInWords(figures)
-      ) : (
-        <RangeBar
-          value={figures.late.share.share}
-          low={figures.late.share.bounds.low}
-          high={figures.late.share.bounds.high}
-          top={1}
-        >
-          {lateShareInWords(figures)}
-        </RangeBar>
-      ),
+    cell: ({ figures: { late, leaves } }) => <LateShareBar late={late} of={leaves} />,
   },
   { key: 'by', heading: 'By', cell: ({ figures }) => minutesInWords(figures.late) },
   {
     key: 'over',
     heading: 'Service too long',
-    cell: ({ figures: { overran } }) =>
-      overran.count === 0
-        ? '–'
-        : `${overran.count === 1 ? 'once' : `${overran.count} times`}, by ${minutesInWords(overran)}`,
+    cell: ({ figures }) => timesInWords(figures.overran),
   },
   {
     key: 'beyond',

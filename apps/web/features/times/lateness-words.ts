@@ -1,4 +1,4 @@
-import type { LatenessFigures, MinutesOver } from '@halfshaft/reliability';
+import type { CountedShare, LatenessFigures, MinutesOver } from '@halfshaft/reliability';
 import { percentInWords, percentRange } from '@/lib/percent-in-words';
 
 /**
@@ -29,18 +29,27 @@ export function overrunInWords({ late, overran }: LatenessFigures): string | nul
 }
 
 /** "2 of these were over the 15 min that the event allows." */
-export function beyondInWords({ late, beyond }: LatenessFigures, maximum: number): string | null {
+export function beyondInWords(
+  { late, beyond }: Pick<LatenessFigures, 'late' | 'beyond'>,
+  maximum: number,
+): string | null {
   if (late.count === 0) return null;
   const allowed = `the ${maximum} min that the event allows`;
   if (beyond.count === 0) return `None was over ${allowed}.`;
   return `${beyond.count} of these ${beyond.count === 1 ? 'was' : 'were'} over ${allowed}.`;
 }
 
+/** How often of how many times it was late. */
+export interface LateShare {
+  late: { count: number; share: CountedShare | null };
+  of: number;
+}
+
 /** "12 of 40, 30 % (18 to 45)". */
-export function lateShareInWords({ leaves, late }: LatenessFigures): string {
+export function lateShareInWords({ late, of }: LateShare): string {
   if (late.share === null) return 'none seen';
   const { share, bounds } = late.share;
-  return `${late.count} of ${leaves}, ${percentInWords(share)} (${percentRange(bounds)})`;
+  return `${late.count} of ${of}, ${percentInWords(share)} (${percentRange(bounds)})`;
 }
 
 /** "3 min, at worst 16", or a dash of none. */
@@ -51,7 +60,14 @@ export function minutesInWords({ medianMinutes, worstMinutes }: MinutesOver): st
     : `${medianMinutes} min, at worst ${worstMinutes}`;
 }
 
-function byInWords({ medianMinutes, worstMinutes }: MinutesOver) {
+/** "once, by 3 min" or "4 times, by 3 min, at worst 16", or a dash of none. */
+export function timesInWords(over: MinutesOver): string {
+  if (over.count === 0) return '–';
+  return `${over.count === 1 ? 'once' : `${over.count} times`}, by ${minutesInWords(over)}`;
+}
+
+/** ", by 3 min" or ": by 3 min in the middle, 16 min at worst", to stand at the end of a sentence. */
+export function byInWords({ medianMinutes, worstMinutes }: MinutesOver) {
   if (medianMinutes === null || worstMinutes === null) return '';
   if (medianMinutes === worstMinutes) return `, by ${worstMinutes} min`;
   return `: by ${medianMinutes} min in the middle, ${worstMinutes} min at worst`;

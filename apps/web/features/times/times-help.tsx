@@ -17,7 +17,7 @@ export function TimesHelp() {
     <HeadingHelp caption="Headings of the list of times" rows={HEADINGS}>
       <p>
         The ways in and out of service are enough. With clock times at both ends it can be told who came late
-        and whose service took too long.
+        and whose service took too long; with every control, on which way minutes are lost.
       </p>
     </HeadingHelp>
   );

@@ -1,6 +1,8 @@
-import { type Itinerary, readTimeList, serviceLeaves } from '@halfshaft/itinerary';
+import { controlArrivals, type Itinerary, readTimeList, serviceLeaves } from '@halfshaft/itinerary';
+import { latenessByControl } from '@halfshaft/reliability';
 import { useDeferredValue, useMemo } from 'react';
 import { Notice } from '@/components/notice';
+import { ControlSentences } from './control-sentences';
 import { LatenessReport } from './lateness-report';
 
 export interface TimesPreviewProps {
@@ -17,6 +19,7 @@ export function TimesPreview({ source, itinerary, maxLateMinutes }: TimesPreview
   const { passes, problems } = useMemo(() => readTimeList(settled, itinerary), [settled, itinerary]);
   if (problems.length > 0 || maxLateMinutes === null) return null;
   const cars = new Set(passes.map(({ carNumber }) => carNumber)).size;
+  const { all } = latenessByControl(controlArrivals(passes, itinerary), maxLateMinutes);
   return (
     <Notice title="What it says, before it is saved">
       <p>
@@ -28,6 +31,9 @@ export function TimesPreview({ source, itinerary, maxLateMinutes }: TimesPreview
         itinerary={itinerary}
         maxLateMinutes={maxLateMinutes}
       />
+      {all.arrivals > 0 ? (
+        <ControlSentences all={all} itinerary={itinerary} maxLateMinutes={maxLateMinutes} />
+      ) : null}
     </Notice>
   );
 }

@@ -1,21 +1,23 @@
 import type { getTimesOutput } from '@halfshaft/contract';
-import { serviceLeaves, timeListCells } from '@halfshaft/itinerary';
+import { controlArrivals, serviceLeaves, timeListCells } from '@halfshaft/itinerary';
 import type { z } from 'zod';
 import { Notice } from '@/components/notice';
 import { Sheet } from '@/components/sheet';
 import type { OwnEvent } from '../organiser/list-page';
 import { ListScreen } from '../organiser/list-screen';
+import { ControlReport } from './control-report';
 import { LateCars } from './late-cars';
 import { LatenessReport } from './lateness-report';
 import { TimesForm } from './times-form';
 import { TimesHelp } from './times-help';
+import { WhoLostTime } from './who-lost-time';
 
 export interface TimesScreenProps {
   own: OwnEvent;
   event: z.infer<typeof getTimesOutput>;
 }
 
-/** The times of one event to paste, and below them how late cars left service; on paper the report alone. */
+/** The times of one event to paste, and below them how late cars were; on paper the report alone. */
 export function TimesScreen({ own, event }: TimesScreenProps) {
   const { itinerary, saved } = event;
   return (
@@ -24,7 +26,7 @@ export function TimesScreen({ own, event }: TimesScreenProps) {
       own={own}
       event={event}
       saved={saved}
-      purpose="It tells how late cars leave their services, and why."
+      purpose="It tells how late cars leave their services and come to their controls, and why."
       listTitle="The times"
       download={
         saved && {
@@ -55,6 +57,7 @@ function Told({ saved: { passes, maxLateMinutes }, itinerary }: ToldProps) {
   const points = new Set(itinerary.points.map(({ id }) => id));
   const gone = [...new Set(passes.map(({ controlId }) => controlId))].filter((id) => !points.has(id));
   const leaves = serviceLeaves(passes, itinerary);
+  const arrivals = controlArrivals(passes, itinerary);
   return (
     <>
       {gone.length > 0 ? (
@@ -66,6 +69,10 @@ function Told({ saved: { passes, maxLateMinutes }, itinerary }: ToldProps) {
       <Sheet title="Late out of service">
         <LatenessReport leaves={leaves} itinerary={itinerary} maxLateMinutes={maxLateMinutes} />
         <LateCars leaves={leaves} />
+      </Sheet>
+      <Sheet title="Late at the other controls">
+        <ControlReport arrivals={arrivals} itinerary={itinerary} maxLateMinutes={maxLateMinutes} />
+        <WhoLostTime arrivals={arrivals} />
       </Sheet>
     </>
   );
