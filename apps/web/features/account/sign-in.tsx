@@ -71,7 +71,8 @@ export function SignIn() {
       </p>
       <p className={styles.quiet}>
         You came by a link or a code from your team? Open it again: it needs no password. You forgot your
-        password? An admin of your team can make a link on the page People with which you set a new one.
+        password? An admin of your team can make a link on the page People with which you set a new one. If
+        you have no admin to ask, whoever runs this server can give you a new one.
       </p>
     </div>
   );
