@@ -133,8 +133,8 @@ it('tells on which way minutes were lost, and blames no car twice', async () => 
   const wayToService = sheet.getByRole('row', { name: /^TC2A, Service in/ }).getByRole('cell');
   // Each begins with the label that a narrow page shows.
   expect((await wayToService.allTextContents()).slice(2)).toEqual([
-    'Lost on the way thereonce, by 6 min',
-    'Lost in all by then2 times, by 5 min, at worst 6',
+    'Lost on the wayonce, by 6 min',
+    'Lost in all2 times, by 5 min, at worst 6',
     'Over the maximum1',
   ]);
   await sheet.getByText('Who lost time, 2 times').click();

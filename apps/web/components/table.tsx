@@ -5,6 +5,7 @@ import styles from './table.module.css';
 export interface TableColumn<Row> {
   key: string;
   heading: string;
+  /** Null where there is nothing to say: a dash among columns, left out of the stacked list. */
   cell: (row: Row) => ReactNode;
   /** Numbers, clocks and distances: set to the right in figures of one width. */
   figures?: boolean;
@@ -63,12 +64,13 @@ function TableCell<Row>({ column, row }: { column: TableColumn<Row>; row: Row })
       </th>
     );
   }
+  const content = column.cell(row);
   return (
-    <td className={className}>
+    <td className={classNames(className, content === null && styles.blank)}>
       <span className={styles.label} aria-hidden="true">
         {column.heading}
       </span>
-      <span className={styles.value}>{column.cell(row)}</span>
+      <span className={styles.value}>{content ?? '–'}</span>
     </td>
   );
 }

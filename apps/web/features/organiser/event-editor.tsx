@@ -6,6 +6,7 @@ import { useRef } from 'react';
 import { LinkButton } from '@/components/link-button';
 import { PageHeader } from '@/components/page-header';
 import { api, client } from '@/lib/api';
+import { dayInWords } from '@/lib/day-in-words';
 import { BulletinDesk } from '../bulletins/bulletin-desk';
 import { ItineraryEditor } from '../itinerary/itinerary-editor';
 import { itineraryToForm } from '../itinerary/itinerary-form';
@@ -48,7 +49,7 @@ export function EventEditor({ organiserId, organiserName, event }: EventEditorPr
       <PageHeader
         title={event?.name ?? 'New event'}
         above={organiserName}
-        facts={event ? [standingInWords(event)] : []}
+        facts={event ? [dayInWords(event.startsOn), standingInWords(event)] : []}
         actions={
           <>
             {isPublished ? (

@@ -17,7 +17,7 @@ export function OrganiserFrame({ children }: { children: (organiserId: string) =
       : [
           { href: HOME_ADDRESS, label: 'Home' },
           { href: organiserAddress(organiserId), label: 'Events' },
-          { href: failingAddress(organiserId), label: 'What keeps failing' },
+          { href: failingAddress(organiserId), label: 'Failures' },
         ];
   return (
     <PageFrame homeHref={HOME_ADDRESS} links={links}>

@@ -42,13 +42,13 @@ export function ControlChart({ controls, nameOf, maxLateMinutes }: ControlChartP
         </span>
         {hasLost ? (
           <span>
-            <Sample className={styles.lost} /> lost on the way there, at worst
+            <Sample className={styles.lost} /> lost on the way, at worst
           </span>
         ) : null}
         <span>
           <svg className={styles.sample} viewBox="0 0 20 12" aria-hidden="true">
             <path className={styles.maximum} d="M10 0V12" />
-          </svg>{' '}
+          </svg>
           the {maxLateMinutes} min that the event allows
         </span>
       </figcaption>

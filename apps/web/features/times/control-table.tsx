@@ -18,8 +18,8 @@ const COLUMNS: TableColumn<ControlRow>[] = [
     cell: ({ figures: { late, arrivals } }) => <LateShareBar late={late} of={arrivals} />,
   },
   { key: 'by', heading: 'By', cell: ({ figures }) => minutesInWords(figures.late) },
-  { key: 'lost', heading: 'Lost on the way there', cell: ({ figures }) => knownTimesInWords(figures.lost) },
-  { key: 'total', heading: 'Lost in all by then', cell: ({ figures }) => knownTimesInWords(figures.total) },
+  { key: 'lost', heading: 'Lost on the way', cell: ({ figures }) => knownTimesInWords(figures.lost) },
+  { key: 'total', heading: 'Lost in all', cell: ({ figures }) => knownTimesInWords(figures.total) },
   {
     key: 'beyond',
     heading: 'Over the maximum',

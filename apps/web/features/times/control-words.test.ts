@@ -22,7 +22,7 @@ describe('lateness at controls in words', () => {
       '3 of 5 times a car came late: by 3 min in the middle, 16 min at worst.',
     );
     expect(lostInWords(figures)).toBe(
-      'In 1 of these minutes were lost on the way there, by 2 min. 1 brought all of it along from before. Of 1 nobody can say: the list lacks the clock there or at the control before. The most that one car lost in all is 16 min.',
+      'In 1 of these minutes were lost on the way there, by 2 min. 1 brought all of it along from before. Of 1 nobody can say: the list lacks the clock there or at the control before. On reaching one of them a car had lost at most 16 min in all.',
     );
     expect(atControlInWords(figures)).toBe('3 of 5 late: 3 min, at worst 16');
     expect(knownTimesInWords(figures.lost)).toBe('once, by 2 min; of 1 not known');

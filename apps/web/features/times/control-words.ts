@@ -28,7 +28,7 @@ export function lostInWords({ late, lost, total }: ControlFigures): string | nul
       `Of ${lost.notKnown} nobody can say: the list lacks the clock there or at the control before.`,
     );
   if (total.worstMinutes !== null)
-    sentences.push(`The most that one car lost in all is ${total.worstMinutes} min.`);
+    sentences.push(`On reaching one of them a car had lost at most ${total.worstMinutes} min in all.`);
   return sentences.join(' ');
 }
 

@@ -9,13 +9,13 @@ const COLUMNS: TableColumn<ControlArrival>[] = [
   { key: 'late', heading: 'Late', figures: true, cell: ({ lateMinutes }) => known(lateMinutes) },
   {
     key: 'lost',
-    heading: 'Lost on the way there',
+    heading: 'Lost on the way',
     figures: true,
     cell: ({ lostMinutes }) => known(lostMinutes),
   },
   {
     key: 'total',
-    heading: 'Lost in all by then',
+    heading: 'Lost in all',
     figures: true,
     cell: ({ totalMinutes }) => known(totalMinutes),
   },
