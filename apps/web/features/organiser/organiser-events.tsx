@@ -36,7 +36,7 @@ export function OrganiserEvents({ organiserId, events }: OrganiserEventsProps) {
       key: 'publish',
       heading: 'Publish',
       cell: (event) =>
-        event.publishedAt === null ? <PublishEvent organiserId={organiserId} event={event} /> : 'done',
+        event.publishedAt === null ? <PublishEvent organiserId={organiserId} event={event} /> : null,
     },
   ];
   return (
