@@ -1,7 +1,7 @@
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { cloneDatabase, findFreePort, type TestDatabase } from '@halfshaft/store/embedded';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
@@ -10,6 +10,7 @@ import { commandOf, readStages } from './dockerfile';
 import { layOutImage } from './lay-out-image';
 
 const { migrate, api } = compose.services;
+const README = resolve(import.meta.dirname, '../../README.md');
 
 /** No Docker engine is needed: the files of the image, laid out in a folder of their own, and its own commands. */
 describe('the image of the server', () => {
@@ -84,6 +85,16 @@ describe('the image of the server', () => {
       body: JSON.stringify({ email: 'first@birchlane.example', password: 'a long password', name: 'First' }),
     });
     expect(await answer.json()).toMatchObject({ user: { email: 'first@birchlane.example' } });
+  });
+
+  it('gives an account a new password by the command of the README', () => {
+    const command = /docker compose exec api (node .+\/new-password\.ts) /.exec(
+      readFileSync(README, 'utf8'),
+    )?.[1];
+    const [program = '', ...rest] = command?.split(' ') ?? [];
+    expect(run(program, [...rest, 'first@birchlane.example'])).toMatch(
+      /^The new password of first@.*: \S{16}\n/,
+    );
   });
 
   it('is found healthy by the check of docker-compose.yml while it runs, and not afterwards', async () => {
