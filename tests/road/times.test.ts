@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expectAccessible, openPage, screenshot } from '../browser/chromium';
 import { publishAndTakeOver } from '../support/bulletin';
+import { ITINERARY } from '../support/event';
 import { type House, openHouse } from '../support/house';
 import { DESK, PAGES, PHONE } from '../support/screens';
 
@@ -200,4 +201,40 @@ it('tells lateness over the events, of all cars or of one class', async () => {
   expect(await of('n')).toMatchObject({ all: { leaves: 3, late: { count: 1 } }, cars: { had: 1, of: 2 } });
   const figures = await organiser.retirement.figures({ organiserId, className: 'N' });
   expect(figures).toMatchObject({ classes: ['N', 'R'], events: [{ cars: { starters: 2, finished: 2 } }] });
+});
+
+it('tells whether more cars come late to their controls from event to event, apart from their services', async () => {
+  const { organiser, own } = await publishAndTakeOver(house);
+  const { organiserId } = own;
+  const name = 'Larchwater Stages again';
+  const later = {
+    organiserId,
+    publishedEventId: null,
+    name,
+    itinerary: { ...ITINERARY, startsOn: '2026-07-11' },
+  };
+  const saved = await organiser.organiser.saveEvent(later);
+  if (!saved.ok) throw new Error('The fixture itinerary has a problem.');
+  const again = { organiserId, publishedEventId: saved.publishedEventId };
+  await organiser.organiser.publish(again);
+  /** Twelve cars at TC1, of which the first `late` came a minute late. */
+  const source = (late: number) =>
+    [
+      'Car,Control,Late',
+      ...Array.from({ length: 12 }, (_, car) => `${car + 1},TC1,${car < late ? 1 : 0}`),
+    ].join('\n');
+  await organiser.timeList.save({ ...own, source: source(1), maxLateMinutes: 15, replaces: null });
+  await organiser.timeList.save({ ...again, source: source(9), maxLateMinutes: 15, replaces: null });
+  const { events, trend, controlTrend } = await organiser.timeList.figures({ organiserId, className: null });
+  expect(events.map(({ controls }) => controls.cars)).toEqual([
+    { had: 1, of: 12 },
+    { had: 9, of: 12 },
+  ]);
+  // By hand, 10 late of 24: 12 × (9/12 − 5/12) = 4 over √(5/12 × 7/12 × 6) = 1.2076 is 3.31.
+  expect(controlTrend).toMatchObject({
+    ok: true,
+    direction: 'worsening',
+    statistic: expect.closeTo(3.31, 2),
+  });
+  expect(trend).toMatchObject({ ok: false, reason: 'tooFewEvents' });
 });
