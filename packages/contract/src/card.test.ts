@@ -22,6 +22,24 @@ describe('a card as a person edits it', () => {
     expect(cardBody.safeParse({ ...first, intervals: [], dateLimit: null }).success).toBe(true);
     expect(cardBody.safeParse({ ...first, intervals: undefined }).success).toBe(false);
   });
+
+  it('takes a card of an older page, which does not say whether a new part is fitted, as it is', () => {
+    const pads = starterCards('front', 'gravel').find(({ id }) => id === 'starter:front-pads');
+    const { fitsNewPart: _said, id: _id, ...older } = pads ?? { id: '', fitsNewPart: false };
+    expect(cardBody.safeParse(older).data).toEqual(older);
+  });
+
+  it('refuses a round that fits a new part, and says what to do', () => {
+    const round = starterCards('front', 'gravel').find(({ kind }) => kind === 'round');
+    const problems = cardBody.safeParse({ ...round, fitsNewPart: true }).error?.issues ?? [];
+    expect(problems.map(({ path, message }) => [path.join('.'), message])).toEqual([
+      [
+        'fitsNewPart',
+        'A round fits no new part: it looks at several. Take out the tick, or make a job of it.',
+      ],
+    ]);
+    expect(cardBody.safeParse({ ...round, fitsNewPart: false }).success).toBe(true);
+  });
 });
 
 /** A table of one card with these cells, beside those every card needs. */

@@ -72,6 +72,8 @@ export const cardBody = z
     people: wholeNumber('The number of people', 1, CARD_LIMITS.people),
     leastServiceSeconds: wholeNumber('The shortest service in seconds', 0, CARD_LIMITS.leastServiceSeconds),
     remoteAllowed: z.boolean(),
+    /** Pages and files from before cards said it send none: then the card stays as it was. */
+    fitsNewPart: z.boolean().exactOptional(),
     looks: z
       .array(
         z.object({
@@ -93,6 +95,10 @@ export const cardBody = z
   .refine((card) => (card.kind === 'round') === card.looks.length > 0, {
     error: 'A round has looks and a job has none. Add looks, or choose the other kind.',
     path: ['looks'],
+  })
+  .refine((card) => card.kind === 'job' || card.fitsNewPart !== true, {
+    error: 'A round fits no new part: it looks at several. Take out the tick, or make a job of it.',
+    path: ['fitsNewPart'],
   });
 export type CardBody = z.infer<typeof cardBody>;
 

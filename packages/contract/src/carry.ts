@@ -33,7 +33,7 @@ import * as z from './zod';
  * An event as it travels between two servers in one file: a first line of plain text (`firstLine`), the log part (gzipped
  * lines of JSON: a head, then one line for each action, last a check sum), then the pictures, one behind the other.
  */
-export const CARRY_VERSION = 1;
+export const CARRY_VERSION = 2;
 /** How the file is called behind its dot. */
 export const CARRY_ENDING = 'halfshaft';
 /** Of the log part, as it is sent: ten times what a busy event of a week comes to. */
@@ -56,7 +56,7 @@ export function firstLine(logBytes: number): string {
  * @returns null for what is no such file
  *
  * @example
- * readFirstLine('Halfshaft event 1, 2048\n…') // { version: 1, from: 24, to: 2072 }
+ * readFirstLine('Halfshaft event 2, 2048\n…') // { version: 2, from: 24, to: 2072 }
  */
 export function readFirstLine(start: string): { version: number; from: number; to: number } | null {
   const [line, version, bytes] = FIRST_LINE.exec(start) ?? [];

@@ -4,7 +4,7 @@
  * Raise it whenever `EventReplica`, or anything in it, gains or changes a field: a phone keeps replicas from before, and
  * drops those of another version instead of drawing what it cannot read.
  */
-export const REPLICA_VERSION = 3;
+export const REPLICA_VERSION = 4;
 
 /** What one request may carry; a phone with more to send sends again. */
 export const MOST_ACTIONS = 100;

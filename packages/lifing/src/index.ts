@@ -1,5 +1,6 @@
 // Cards and what is said of them.
 
+export { type CardAsSent, completeCard } from './card-as-sent';
 export type { CarPlace, Drive, JobCard, Look, ReadingSpec, Surface } from './job-card';
 export type {
   CardVerdict,
@@ -50,6 +51,7 @@ export { nextChance } from './next-chance';
 
 export { type CombinedReason, type CombinedVerdict, combineVerdicts } from './combine-verdicts';
 export { type CrewJob, type CrewQuestion, crewListOutside } from './crew-list-outside';
+export { cardIdsThatFit } from './triggers/card-ids-that-fit';
 export { incidentInWords } from './triggers/incident-in-words';
 export { judgeTriggers } from './triggers/judge-triggers';
 export {
@@ -62,7 +64,7 @@ export {
   type TriggerVerdict,
 } from './triggers/model';
 export type { TriggersQuestion } from './triggers/questions';
-export { crewCardIds, newPartCardIds, triggersForCards } from './triggers/triggers-for-cards';
+export { crewCardIds, jobDoneTriggersForCards, triggersForCards } from './triggers/triggers-for-cards';
 
 // Readings.
 

@@ -47,6 +47,11 @@ export interface JobCard extends LifingCard {
   /** The starter card it began as, such as `starter:wheel-nuts`: what triggers name. Null for a team's own. */
   starterId: string | null;
   place: CarPlace;
+  /**
+   * Doing the job fits a new part, or one as good as new: a life begins again. False where the same part goes back on,
+   * cleaned or adjusted, where it is only looked at, and for a round.
+   */
+  fitsNewPart: boolean;
   /** Empty for a job. */
   looks: Look[];
   readings: ReadingSpec[];

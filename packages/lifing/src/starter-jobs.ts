@@ -88,6 +88,7 @@ export function frontPads(surface: Surface): JobCard {
     id: 'front-pads',
     name: 'Front brake pads: change',
     place: 'allCorners',
+    fitsNewPart: true,
     seconds: 720,
     people: 2,
     intervals: stageKilometres(surface === 'tarmac' ? 100 : 150, 15),

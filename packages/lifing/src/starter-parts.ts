@@ -14,6 +14,7 @@ const PLAIN_JOB: Omit<JobCard, 'id' | 'starterId' | 'name' | 'place' | 'seconds'
   people: 1,
   leastServiceSeconds: 0,
   remoteAllowed: true,
+  fitsNewPart: false,
   looks: [],
   readings: [],
   needsSignature: false,

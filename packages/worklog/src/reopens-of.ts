@@ -1,4 +1,4 @@
-import { type JobCard, triggersForCards } from '@halfshaft/lifing';
+import { type JobCard, jobDoneTriggersForCards } from '@halfshaft/lifing';
 import type { TaskId, TaskRef } from './model';
 import { taskIdOf } from './task-id-of';
 
@@ -18,10 +18,8 @@ export interface CarOfCards {
 export function reopensOf({ entryId, serviceId, source }: TaskRef, car: CarOfCards): TaskId[] {
   if (source.kind !== 'card') return [];
   const { cardId } = source;
-  const followers = triggersForCards(car.cards).flatMap((trigger) =>
-    trigger.kind === 'jobDone' && trigger.where === 'service' && trigger.afterCardIds.includes(cardId)
-      ? trigger.cardIds
-      : [],
+  const followers = jobDoneTriggersForCards(car.cards).flatMap((trigger) =>
+    trigger.where === 'service' && trigger.afterCardIds.includes(cardId) ? trigger.cardIds : [],
   );
   const others = [...new Set(followers)].filter((id) => id !== cardId);
   return others.map((id) => taskIdOf({ entryId, serviceId, source: { kind: 'card', cardId: id } }));

@@ -1,6 +1,6 @@
 'use client';
 
-import { newPartCardIds } from '@halfshaft/lifing';
+import { cardIdsThatFit } from '@halfshaft/lifing';
 import { useMemo, useState } from 'react';
 import { Button } from '@/components/button';
 import { Disclosure } from '@/components/disclosure';
@@ -47,7 +47,7 @@ export function BayScreen({ work, visit }: { work: LoadedWork; visit: Visit }) {
     bayTaskOfSnag(each, nameOf(replica, each.snag.raisedBy)),
   );
   const leave = of('leave');
-  const newParts = useMemo(() => newPartCardIds(entry.cards), [entry.cards]);
+  const newParts = useMemo(() => new Set(cardIdsThatFit(entry.cards)), [entry.cards]);
   const times = visitTimes(replica, state, visit);
   // Once the car is in, the times on the way are only looked up or put right.
   const isIn = times.recordedIn !== null;

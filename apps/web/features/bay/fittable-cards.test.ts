@@ -2,11 +2,12 @@ import { expect, it } from 'vitest';
 import { cardOf, entryOf } from '../work/fixtures';
 import { fittableCards } from './fittable-cards';
 
-it('lists jobs with new parts first, then every other job, and no round', () => {
+it('lists jobs that fit a new part first, a team’s own among them, then every other job, and no round', () => {
   const cards = [
-    cardOf('own', { starterId: null }),
+    cardOf('check'),
     cardOf('round', { kind: 'round' }),
-    cardOf('shafts', { starterId: 'starter:driveshafts' }),
+    cardOf('shafts', { starterId: 'starter:driveshafts', fitsNewPart: true }),
+    cardOf('own', { fitsNewPart: true }),
   ];
-  expect(fittableCards(entryOf({ cards })).map(({ id }) => id)).toEqual(['shafts', 'own']);
+  expect(fittableCards(entryOf({ cards })).map(({ id }) => id)).toEqual(['shafts', 'own', 'check']);
 });

@@ -1,12 +1,11 @@
 import type { EntryReplica } from '@halfshaft/contract';
-import { type JobCard, newPartCardIds } from '@halfshaft/lifing';
+import type { JobCard } from '@halfshaft/lifing';
 
 /**
- * The jobs a part changed on the road may belong to. Those whose new parts are looked at again come first; a team's own
- * jobs may be fitted too, and are not left out.
+ * The jobs a part changed on the road may belong to. Those that fit a new part come first; the others may have a
+ * part too, and are not left out.
  */
 export function fittableCards({ cards }: Pick<EntryReplica, 'cards'>): JobCard[] {
-  const newParts = newPartCardIds(cards);
   const jobs = cards.filter((card) => card.kind === 'job');
-  return [...jobs.filter((card) => newParts.has(card.id)), ...jobs.filter((card) => !newParts.has(card.id))];
+  return [...jobs.filter((card) => card.fitsNewPart), ...jobs.filter((card) => !card.fitsNewPart)];
 }

@@ -18,6 +18,7 @@ const pads: JobCard = {
   kind: 'job',
   name: 'Front pads',
   place: 'allCorners',
+  fitsNewPart: true,
   intervals: [
     { counter: 'stageMetres', every: 62_500, tolerance: 5000 },
     { counter: 'engineSeconds', every: 9000, tolerance: 0 },
@@ -108,6 +109,12 @@ describe('formToCard', () => {
 
   it('sends no looks for a job, whatever stands in the hidden box', () => {
     expect(formToCard({ ...NEW_CARD, looks: 'rims' }, null).looks).toEqual([]);
+  });
+
+  it('fits no new part in a round, whatever was ticked before it became one', () => {
+    const ticked: CardForm = { ...NEW_CARD, fitsNewPart: true };
+    expect(formToCard(ticked, null).fitsNewPart).toBe(true);
+    expect(formToCard({ ...ticked, kind: 'round', looks: 'rims' }, null).fitsNewPart).toBe(false);
   });
 
   it('gives new readings ids of their own', () => {

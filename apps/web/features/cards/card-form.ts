@@ -26,6 +26,7 @@ export interface CardForm {
   name: string;
   kind: JobCard['kind'];
   place: JobCard['place'];
+  fitsNewPart: boolean;
   limits: LimitForm[];
   minutes: string;
   people: string;
@@ -66,6 +67,7 @@ export const NEW_CARD: CardForm = {
   name: '',
   kind: 'job',
   place: 'wholeCar',
+  fitsNewPart: false,
   limits: [{ counter: 'services', every: '1', tolerance: '0' }],
   minutes: '5',
   people: '1',

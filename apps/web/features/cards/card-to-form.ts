@@ -10,6 +10,7 @@ export function cardToForm(card: JobCard): CardForm {
     name: card.name,
     kind: card.kind,
     place: card.place,
+    fitsNewPart: card.fitsNewPart,
     limits: card.intervals.map(({ counter, every, tolerance }) => {
       const { factor, decimals } = COUNTER_UNITS[counter];
       return {

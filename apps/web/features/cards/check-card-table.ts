@@ -1,5 +1,6 @@
 import {
   type CardTableProblem,
+  completeCard,
   type JobCard,
   type MatchedCards,
   matchCards,
@@ -22,7 +23,7 @@ export function checkCardTable(text: string, how: HowToImport, before: readonly 
   if (!read.ok) return { state: 'bad', problems: read.problems };
   const matched = matchCards(before, read.cards);
   if (how === 'replace') return { state: 'good', matched, sameName: [] };
-  const added = read.cards.map((card) => ({ id: null, card }));
+  const added = read.cards.map((card) => ({ id: null, card: completeCard(card, null) }));
   const sameName = matched.cards.filter(({ id }) => id !== null).map(({ card }) => card.name);
   return { state: 'good', matched: { cards: added, removed: [] }, sameName };
 }

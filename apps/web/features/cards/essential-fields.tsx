@@ -8,11 +8,13 @@ import { KIND_CHOICES, PLACE_OPTIONS } from './card-choices';
 import styles from './card-editor.module.css';
 import type { CardForm } from './card-form';
 import { LimitFields } from './limit-fields';
+import { TickField } from './tick-field';
 
 /** What every card needs. Looks stand here as soon as it is a round, which is nothing without them. */
 export function EssentialFields({ form }: { form: UseFormReturn<CardForm> }) {
-  const { register, formState, watch } = form;
+  const { register, control, formState, watch } = form;
   const { errors } = formState;
+  const isRound = watch('kind') === 'round';
   return (
     <>
       <TextField label="Name" autoComplete="off" error={errors.name?.message} {...register('name')} />
@@ -23,7 +25,7 @@ export function EssentialFields({ form }: { form: UseFormReturn<CardForm> }) {
         error={errors.kind?.message}
         {...register('kind')}
       />
-      {watch('kind') === 'round' ? (
+      {isRound ? (
         <TextArea
           label="Looks"
           hint="One a line, in a few words: “rims clean inside, no crack, not bent”."
@@ -31,7 +33,15 @@ export function EssentialFields({ form }: { form: UseFormReturn<CardForm> }) {
           error={errors.looks?.message}
           {...register('looks')}
         />
-      ) : null}
+      ) : (
+        <TickField
+          control={control}
+          name="fitsNewPart"
+          label="New part"
+          words="Doing this job fits a new part"
+          hint="Pads, a belt, fresh oil, a rebuilt damper: its life begins again. Not when the same part goes back on, cleaned or adjusted. What keeps failing can then say how long it lasts."
+        />
+      )}
       <SelectField
         label="Where on the car"
         options={PLACE_OPTIONS}

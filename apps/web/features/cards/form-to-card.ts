@@ -8,7 +8,7 @@ import { COUNTER_UNITS, SECONDS_IN_MINUTE } from './units';
 /**
  * What is sent for a card as it stands in its form. Text that is no number becomes NaN, which the contract refuses at
  * its field. `before` is the card as it was, so that its looks keep their ids and triggers still know it; null for a new one. A date means its
- * beginning in UTC. What the chosen kind hides is left out: a job has no looks.
+ * beginning in UTC. What the chosen kind hides is left out: a job has no looks, a round fits no new part.
  */
 export function formToCard(form: CardForm, before: Pick<JobCard, 'looks' | 'starterId'> | null): CardBody {
   return {
@@ -28,6 +28,7 @@ export function formToCard(form: CardForm, before: Pick<JobCard, 'looks' | 'star
     people: readNumber(form.people),
     leastServiceSeconds: readWhole(form.leastServiceMinutes || '0', SECONDS_IN_MINUTE),
     remoteAllowed: form.remoteAllowed,
+    fitsNewPart: form.kind === 'job' && form.fitsNewPart,
     looks: form.kind === 'round' ? looksOf(form.looks, before?.looks ?? []) : [],
     readings: readReadings(form.readings),
     needsSignature: form.needsSignature,

@@ -19,6 +19,7 @@ const ROWS: HelpRow[] = [
   { column: 'Tolerance', write: 'How far each limit may be overrun, in the same order and unit: 5 | 0' },
   { column: 'Due date', write: '2027-03-31' },
   { column: 'Dust %, Water % …', write: 'How much faster it wears at the worst of it: 30' },
+  { column: 'New part', write: 'yes where doing the job fits one: pads, a belt, fresh oil; else no' },
   { column: 'Looks', write: 'For a round, divided by |: rims | tyres | valve caps' },
   { column: 'Readings', write: 'Pad thickness: wear; unit mm; decimals 1; at FL FR; low 3.0; needed' },
   { column: 'Second signature, At a remote service', write: 'yes or no' },

@@ -67,13 +67,13 @@ describe('serviceNow', () => {
 });
 
 describe('a part changed on the road', () => {
-  const shafts = cardOf(PADS, { name: 'Driveshafts', starterId: 'starter:driveshafts', intervals: [] });
+  const shafts = cardOf(PADS, { name: 'Our driveshafts', fitsNewPart: true, intervals: [] });
   const look = cardOf(OIL, { name: 'Newly fitted', starterId: 'starter:look-at-new-part', intervals: [] });
   const cars = replicaOf(MIA, { entries: [entryOf({ cards: [shafts, look] })] });
-  const verdictAt = (letter: string, state = emptyState) => {
-    const visit = findVisit(cars, CAR, letter);
+  const verdictAt = (letter: string, state = emptyState, replica = cars) => {
+    const visit = findVisit(replica, CAR, letter);
     if (!visit) throw new Error(`no Service ${letter} in the fixture`);
-    const found = judgeVisit(cars, state, visit).find(({ card }) => card.id === OIL);
+    const found = judgeVisit(replica, state, visit).find(({ card }) => card.id === OIL);
     return [found?.judged.verdict, ...(found?.judged.reasons.map(({ reason }) => reason.code) ?? [])];
   };
   const fitted = (at: FactPlace): EntryBody => ({
@@ -90,6 +90,13 @@ describe('a part changed on the road', () => {
     expect(verdictAt('A', atA)[0]).toBe('leave');
     expect(verdictAt('B', atA)).toEqual(['doNow', 'newlyFitted', 'lasts']);
     expect(verdictAt('B', stateOf(fitted({ kind: 'road', afterStageId: 'SS2' })))[0]).toBe('doNow');
+  });
+
+  it('calls for no look where the card fits no new part', () => {
+    const refreshed = { ...shafts, fitsNewPart: false };
+    const others = replicaOf(MIA, { entries: [entryOf({ cards: [refreshed, look] })] });
+    const atA = stateOf(fitted({ kind: 'service', serviceId: 'A' }));
+    expect(verdictAt('B', atA, others)[0]).toBe('leave');
   });
 });
 

@@ -41,6 +41,7 @@ export function cardOf(id: string, more: Partial<JobCard> = {}): JobCard {
     name: id === NUTS ? 'Wheel nuts' : 'Engine oil',
     kind: 'job',
     starterId: null,
+    fitsNewPart: false,
     place: 'wholeCar',
     intervals: [{ counter: 'services', every: 1, tolerance: 0 }],
     dateLimit: null,

@@ -55,6 +55,7 @@ function cellsOf(card: TableCard): Record<CardField, string> {
     remote: yesNo(card.remoteAllowed),
     ...conditionCells(card.conditionFactors),
     together: TOGETHER_WORDS[card.combineConditions][0],
+    newPart: card.fitsNewPart === undefined ? '' : yesNo(card.fitsNewPart),
     looks: card.looks.map((look) => writeItem(look.words, '|')).join(BETWEEN_ITEMS),
     readings: card.readings.map(writeReading).join(BETWEEN_ITEMS),
     signature: yesNo(card.needsSignature),

@@ -19,6 +19,7 @@ export const HEADINGS: Record<CardField, string> = {
   night: 'Night %',
   jumps: 'Jumps %',
   together: 'Conditions together',
+  newPart: 'New part',
   looks: 'Looks',
   readings: 'Readings',
   signature: 'Second signature',
@@ -40,6 +41,7 @@ const OTHER_HEADINGS: Partial<Record<CardField, readonly string[]>> = {
   people: ['persons'],
   shortestService: ['shortest service'],
   remote: ['remote', 'remote service'],
+  newPart: ['fits a new part', 'new part fitted'],
   signature: ['signature'],
 };
 

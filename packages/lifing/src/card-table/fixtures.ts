@@ -69,11 +69,13 @@ export const anyCard: fc.Arbitrary<TableCard> = fc
     caution: text(0, 40),
     tools: fc.array(text(1, CARD_LIMITS.toolCharacters), { maxLength: 4 }),
     instruction: text(0, 40),
-    starterId: fc.constantFrom(null, 'starter:wheel-nuts'),
+    starterId: fc.constantFrom(null, 'starter:wheel-nuts', 'starter:front-pads'),
+    fitsNewPart: fc.boolean(),
   })
   .map(({ dueAt, looks, ...card }) =>
     numbered({
       ...card,
+      fitsNewPart: card.fitsNewPart && looks.length === 0,
       kind: looks.length > 0 ? 'round' : 'job',
       dateLimit: dueAt === null ? null : { dueAt },
       looks: looks.map((words) => ({ id: '', words })),

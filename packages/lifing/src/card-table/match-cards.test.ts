@@ -30,6 +30,25 @@ describe('matchCards', () => {
     expect(matched.removed).toEqual([first]);
   });
 
+  it('keeps what a table from before “New part” leaves unsaid, and takes what one says', () => {
+    const pads = cards.find(({ starterId }) => starterId === 'starter:front-pads');
+    const nuts = cards.find(({ starterId }) => starterId === 'starter:wheel-nuts');
+    if (!pads || !nuts) throw new Error('The starter cards lack pads or nuts.');
+    const before = [
+      { ...pads, fitsNewPart: false },
+      { ...nuts, fitsNewPart: true },
+    ];
+    const fits = (table: string) =>
+      matchCards(before, readBack(table)).cards.map(({ card }) => card.fitsNewPart);
+    const head = 'Name,Place,Every,Minutes';
+    const rows = before.map(({ name }) => `${name},boot,1 day,2`);
+    expect(fits([head, ...rows].join('\n'))).toEqual([false, true]);
+    expect(fits([`${head},New part`, ...rows.map((row) => `${row},`)].join('\n'))).toEqual([false, true]);
+    expect(fits([`${head},New part`, `${rows[0]},yes`, `${rows[1]},no`].join('\n'))).toEqual([true, false]);
+    const asNew = `${head},Starter card\nPads,boot,1 day,2,starter:front-pads\nBelt,boot,1 day,2,`;
+    expect(fits(asNew)).toEqual([true, false]);
+  });
+
   it('pairs equal names one by one', () => {
     const [first] = cards;
     if (!first) throw new Error('There are no starter cards.');

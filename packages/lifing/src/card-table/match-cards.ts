@@ -1,3 +1,4 @@
+import { completeCard } from '../card-as-sent';
 import type { JobCard, Look, ReadingSpec } from '../job-card';
 import { foldWords } from './fold-words';
 import type { TableCard } from './model';
@@ -13,7 +14,7 @@ export interface MatchedCards {
 /**
  * Which card of a car each card of a table is. A card stays the same card when its name does (letters and signs aside),
  * so that its history stays with it; with the same name twice, the first is the first. Looks keep their ids by their
- * words and readings by their name, for the same reason.
+ * words and readings by their name, for the same reason. Of what a table leaves unsaid the card stays as it was.
  *
  * @example
  * matchCards(cards, cards.slice(1)).removed // [cards[0]]
@@ -23,15 +24,14 @@ export function matchCards(before: readonly JobCard[], table: readonly TableCard
   const cards = table.map((card) => {
     const at = free.findIndex((each) => foldWords(each.name) === foldWords(card.name));
     const [same] = at === -1 ? [] : free.splice(at, 1);
-    return same ? { id: same.id, card: withIdsOf(same, card) } : { id: null, card };
+    return same ? { id: same.id, card: withIdsOf(same, card) } : { id: null, card: completeCard(card, null) };
   });
   return { cards, removed: free };
 }
 
 function withIdsOf(before: JobCard, card: TableCard): Omit<JobCard, 'id'> {
   return {
-    ...card,
-    starterId: card.starterId ?? before.starterId,
+    ...completeCard({ ...card, starterId: card.starterId ?? before.starterId }, before),
     looks: keepIds<Look>(before.looks, card.looks, (look) => look.words),
     readings: keepIds<ReadingSpec>(before.readings, card.readings, (reading) => reading.name),
   };

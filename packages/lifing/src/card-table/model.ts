@@ -1,7 +1,7 @@
-import type { JobCard } from '../job-card';
+import type { CardAsSent } from '../card-as-sent';
 
 /** A card as a table holds it: ids are given when it is saved. */
-export type TableCard = Omit<JobCard, 'id'>;
+export type TableCard = CardAsSent;
 
 /** The columns, by what they hold. */
 export type CardField =
@@ -21,6 +21,7 @@ export type CardField =
   | 'night'
   | 'jumps'
   | 'together'
+  | 'newPart'
   | 'looks'
   | 'readings'
   | 'signature'

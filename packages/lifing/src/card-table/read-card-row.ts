@@ -24,6 +24,7 @@ export function readCardRow(cells: RowCells): TableCard {
     combineConditions: readChoice(cells, 'together', TOGETHER_WORDS, 'largest') ?? 'largest',
     ...readTimes(cells),
     remoteAllowed: readChoice<'yes' | 'no'>(cells, 'remote', YES_NO_WORDS, 'yes') === 'yes',
+    ...readNewPart(cells, kind),
     looks,
     readings: readReadings(cells),
     needsSignature: readChoice<'yes' | 'no'>(cells, 'signature', YES_NO_WORDS, 'no') === 'yes',
@@ -94,6 +95,19 @@ function readLooksAndKind(cells: RowCells): { kind: JobCard['kind']; looks: Look
   if (cells.text('kind') !== '' && kind === 'job' && looks.length > 0)
     cells.refuse('looks', 'contradiction', 'A job has no looks. Clear this cell, or make it a round.');
   return { kind, looks };
+}
+
+/** An empty cell says nothing: what the card was before, or began as, goes on to count. */
+function readNewPart(cells: RowCells, kind: JobCard['kind']): Pick<TableCard, 'fitsNewPart'> {
+  if (cells.text('newPart') === '') return {};
+  const fitsNewPart = readChoice<'yes' | 'no'>(cells, 'newPart', YES_NO_WORDS, null) === 'yes';
+  if (fitsNewPart && kind === 'round')
+    cells.refuse(
+      'newPart',
+      'contradiction',
+      'A round fits no new part: it looks at several. Write no, or make a job of it.',
+    );
+  return { fitsNewPart };
 }
 
 function readItems(cells: RowCells, field: CardField, most: { items: number; characters: number }): string[] {

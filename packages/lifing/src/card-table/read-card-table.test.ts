@@ -191,6 +191,22 @@ const MALFORMED: [string, string, number | null, number | null, CardTableCode, s
     'Divide readings by |',
   ],
   [
+    'a round that fits a new part',
+    `${HEAD};New part;Looks\nNuts;boot;1 day;2;yes;rims`,
+    2,
+    5,
+    'contradiction',
+    'Write no, or make a job of it.',
+  ],
+  [
+    'a new part nobody can say',
+    `${HEAD};New part\nNuts;boot;1 day;2;perhaps`,
+    2,
+    5,
+    'notAChoice',
+    'Write yes or no.',
+  ],
+  [
     'a reading upside down',
     `${HEAD};Readings\nNuts;boot;1 day;2;"Gap: wear; low 4; high 3"`,
     2,

@@ -19,6 +19,7 @@ function rearPads(surface: Surface): JobCard {
     id: 'rear-pads',
     name: 'Rear brake pads: change',
     place: 'allCorners',
+    fitsNewPart: true,
     seconds: 720,
     people: 2,
     intervals: [everyStageKilometres(surface === 'tarmac' ? 160 : 200, 20)],

@@ -252,6 +252,20 @@ describe('the time of an ordinary service in the middle of three loops', () => {
   );
 });
 
+describe('cards that fit a new part', () => {
+  it.each(EVERY_SET)('%s drive on %s: jobs that change, renew or rebuild something', (drive, surface) => {
+    const fitting = fullStarterCards(drive, surface).filter(({ fitsNewPart }) => fitsNewPart);
+    expect(fitting.length).toBeGreaterThanOrEqual(9);
+    for (const { id, kind, name } of fitting) {
+      expect(kind, id).toBe('job');
+      expect(name, id).toMatch(/change|renew|rebuild/);
+    }
+    const ids = fitting.map(({ id }) => id);
+    expect(ids).toEqual(expect.arrayContaining(['starter:front-pads', 'starter:driveshafts']));
+    expect(ids).not.toContain('starter:wheel-nuts');
+  });
+});
+
 describe('outsideServiceIds', () => {
   it.each(EVERY_SET)(
     '%s drive on %s: names cards of the set, none that needs a service',

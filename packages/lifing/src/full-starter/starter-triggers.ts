@@ -1,4 +1,5 @@
 import type { Drive, Surface } from '../job-card';
+import { cardIdsThatFit } from '../triggers/card-ids-that-fit';
 import type { Trigger } from '../triggers/model';
 import { fullStarterCards } from './full-starter-cards';
 import { triggersAmong } from './triggers-among';
@@ -11,5 +12,6 @@ import { triggersAmong } from './triggers-among';
  * starterTriggers('four', 'gravel').find((trigger) => trigger.id === 'soft-pedal')
  */
 export function starterTriggers(drive: Drive, surface: Surface): Trigger[] {
-  return triggersAmong(new Set(fullStarterCards(drive, surface).map((card) => card.id)));
+  const cards = fullStarterCards(drive, surface);
+  return triggersAmong(new Set(cards.map((card) => card.id)), cardIdsThatFit(cards));
 }

@@ -15,31 +15,19 @@ const TAKES_WHEELS_OFF = [
   'hub-play',
   'wheel-change',
 ];
-/** Jobs that leave something new behind, which settles or weeps in its first stage. */
-const NEW_PARTS = [
-  'front-pads',
-  'rear-pads',
-  'oil-and-filter',
-  'spark-plugs',
-  'gearbox-oil-change',
-  'differential-oil-change',
-  'hubs',
-  'driveshafts',
-  'dampers',
-  'timing-belt',
-];
 
 /**
  * What calls for starter cards beside their intervals, as far as such cards are there. Every call returns fresh objects.
  * Common practice, no source.
  *
+ * @param fittedCardIds cards that fit a new part: something new settles or weeps in its first stage
  * @example
- * triggersAmong(new Set(['starter:bleed-brakes'])).find((trigger) => trigger.id === 'soft-pedal')
+ * triggersAmong(new Set(['starter:bleed-brakes']), []).find((trigger) => trigger.id === 'soft-pedal')
  */
-export function triggersAmong(there: ReadonlySet<string>): Trigger[] {
+export function triggersAmong(there: ReadonlySet<string>, fittedCardIds: readonly string[]): Trigger[] {
   const ids = (names: readonly string[]) =>
     names.map((name) => `starter:${name}`).filter((id) => there.has(id));
-  return [...incidentTriggers(ids), ...workTriggers(ids), ...stageTriggers(ids)];
+  return [...incidentTriggers(ids), ...workTriggers(ids, fittedCardIds), ...stageTriggers(ids)];
 }
 
 type Ids = (names: readonly string[]) => string[];
@@ -66,7 +54,7 @@ function incidentTriggers(ids: Ids): Trigger[] {
   ];
 }
 
-function workTriggers(ids: Ids): Trigger[] {
+function workTriggers(ids: Ids, fittedCardIds: readonly string[]): Trigger[] {
   const jobDone = (
     id: string,
     after: string[],
@@ -81,7 +69,7 @@ function workTriggers(ids: Ids): Trigger[] {
     {
       kind: 'newlyFitted',
       id: 'new-part',
-      fittedCardIds: ids(NEW_PARTS),
+      fittedCardIds: [...fittedCardIds],
       afterStages: 1,
       cardIds: ids(['look-at-new-part']),
     },

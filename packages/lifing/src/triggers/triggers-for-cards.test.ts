@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fullStarterCards } from '../full-starter/full-starter-cards';
 import { outsideServiceIds } from '../full-starter/outside-service-ids';
 import { starterTriggers } from '../full-starter/starter-triggers';
-import { crewCardIds, newPartCardIds, triggersForCards } from './triggers-for-cards';
+import { crewCardIds, jobDoneTriggersForCards, triggersForCards } from './triggers-for-cards';
 
 const saved = fullStarterCards('four', 'gravel').map((card) => ({ ...card, id: `own ${card.id}` }));
 
@@ -15,9 +15,9 @@ describe('triggersForCards', () => {
 
   it('lets a copied card be called too, and leaves out what the car has no card for', () => {
     const cards = [
-      { id: 'one', starterId: 'starter:bleed-brakes' },
-      { id: 'two', starterId: 'starter:bleed-brakes' },
-      { id: 'own', starterId: null },
+      { id: 'one', starterId: 'starter:bleed-brakes', fitsNewPart: false },
+      { id: 'two', starterId: 'starter:bleed-brakes', fitsNewPart: false },
+      { id: 'own', starterId: null, fitsNewPart: false },
     ];
     const triggers = triggersForCards(cards);
     expect(triggers.find(({ id }) => id === 'soft-pedal')).toMatchObject({ cardIds: ['one', 'two'] });
@@ -34,13 +34,28 @@ describe('crewCardIds', () => {
   });
 });
 
-describe('newPartCardIds', () => {
-  it('has the jobs that leave something new behind, and no look or round', () => {
-    const ids = newPartCardIds(saved);
-    expect(ids.has('own starter:front-pads')).toBe(true);
-    expect(ids.has('own starter:driveshafts')).toBe(true);
-    expect(ids.has('own starter:wheel-nuts')).toBe(false);
-    expect(saved.filter((card) => ids.has(card.id) && card.kind === 'round')).toEqual([]);
-    expect(newPartCardIds([{ id: 'own', starterId: null }]).size).toBe(0);
+describe('a new part', () => {
+  const lookAgain = { id: 'look', starterId: 'starter:look-at-new-part', fitsNewPart: false };
+  const newPartOf = (...cards: Parameters<typeof triggersForCards>[0]) =>
+    triggersForCards([lookAgain, ...cards]).find(({ id }) => id === 'new-part');
+
+  it('calls for its look whatever its card began as: the card says whether it fits one', () => {
+    const belt = { id: 'belt', starterId: null };
+    const pads = { id: 'pads', starterId: 'starter:front-pads' };
+    expect(newPartOf({ ...belt, fitsNewPart: true }, { ...pads, fitsNewPart: false })).toMatchObject({
+      fittedCardIds: ['belt'],
+      cardIds: ['look'],
+    });
+    expect(newPartOf({ ...belt, fitsNewPart: false }, { ...pads, fitsNewPart: true })).toMatchObject({
+      fittedCardIds: ['pads'],
+    });
+  });
+});
+
+describe('jobDoneTriggersForCards', () => {
+  it('has exactly the triggers that work on another card sets off', () => {
+    const expected = triggersForCards(saved).filter(({ kind }) => kind === 'jobDone');
+    expect(expected.length).toBeGreaterThan(2);
+    expect(jobDoneTriggersForCards(saved)).toEqual(expected);
   });
 });

@@ -232,8 +232,8 @@ describe('what the log says of a part', () => {
 });
 
 describe('carLivesOf', () => {
-  const belt = { readings: [], place: 'engineBay' as const, intervals: [] };
-  const question = lifeQuestionOf(belt, BELT, new Set(['belt']));
+  const belt = { readings: [], place: 'engineBay' as const, intervals: [], fitsNewPart: true };
+  const question = lifeQuestionOf(belt, BELT);
 
   it('joins the events of a car, with the way of each and where it was out', () => {
     const facts = factsOf([ON_SS3, { ...OUT, cause: 'offRoad' }]);
@@ -253,7 +253,7 @@ describe('carLivesOf', () => {
     expect(carLivesOf(log, [question]).carried).toEqual([
       { cardId: 'belt', position: null, age: { stageMetres: 41_000 } },
     ]);
-    expect(carLivesOf(log, [lifeQuestionOf(belt, BELT, new Set())]).carried).toEqual([]);
+    expect(carLivesOf(log, [lifeQuestionOf({ ...belt, fitsNewPart: false }, BELT)]).carried).toEqual([]);
   });
 });
 
@@ -261,7 +261,7 @@ describe('lifeQuestionOf', () => {
   it('counts by the limit of the card if that is one of driving, else by stage metres', () => {
     const limitedBy = (...counters: ('services' | 'totalMetres' | 'stages')[]) => {
       const intervals = counters.map((counter) => ({ counter, every: 1, tolerance: 0 }));
-      return lifeQuestionOf({ readings: [], place: 'body', intervals }, BELT, new Set()).counter;
+      return lifeQuestionOf({ readings: [], place: 'body', intervals, fitsNewPart: false }, BELT).counter;
     };
     expect(limitedBy('services', 'totalMetres')).toBe('totalMetres');
     expect(limitedBy('stages')).toBe('stages');
@@ -270,13 +270,13 @@ describe('lifeQuestionOf', () => {
   });
 
   it('has one part at each wheel of a card for all corners, and a look never renews', () => {
-    const corner = { readings: [], place: 'allCorners' as const, intervals: [] };
-    expect(lifeQuestionOf(corner, HOSE, new Set(['corner']))).toMatchObject({
+    const corner = { readings: [], place: 'allCorners' as const, intervals: [], fitsNewPart: true };
+    expect(lifeQuestionOf(corner, HOSE)).toMatchObject({
       cardId: 'corner~hose',
       positions: ['FL', 'FR', 'RL', 'RR'],
       ...{ doneRenews: false, shows: 'whenLooked' },
     });
-    expect(lifeQuestionOf(corner, { ...HOSE, lookId: null }, new Set(['corner']))).toMatchObject({
+    expect(lifeQuestionOf(corner, { ...HOSE, lookId: null })).toMatchObject({
       ...{ doneRenews: true, shows: 'atOnce' },
     });
     expect(partOfId(partIdOf(HOSE))).toEqual(HOSE);

@@ -41,17 +41,16 @@ export interface LifeQuestion {
  * looks: taken as felt at once it would make parts look better than they are. A part that is changed by its card is
  * looked at by the rounds around it and not by the card, so it counts as good for as long as nobody says otherwise.
  *
- * @param renews cards that mean new parts when they are done (`newPartCardIds` of lifing)
+ * @param card the part's own, or the round its look belongs to
  * @example
- * lifeQuestionOf(belt, { cardId: 'belt', lookId: null }, new Set(['belt'])).doneRenews // true
+ * lifeQuestionOf({ ...belt, fitsNewPart: true }, { cardId: 'belt', lookId: null }).doneRenews // true
  */
 export function lifeQuestionOf(
-  card: Pick<JobCard, 'readings' | 'place' | 'intervals'>,
+  card: Pick<JobCard, 'readings' | 'place' | 'intervals' | 'fitsNewPart'>,
   part: WatchedPart,
-  renews: ReadonlySet<CardId>,
 ): LifeQuestion {
   const wheels = positionsOfCard(card).map((position) => wheelOf(position) ?? position);
-  const doneRenews = part.lookId === null && renews.has(part.cardId);
+  const doneRenews = part.lookId === null && card.fitsNewPart;
   return {
     ...{ cardId: partIdOf(part), doneRenews },
     positions: [...new Set(wheels)],

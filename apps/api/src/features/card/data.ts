@@ -1,14 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import type { CardBody } from '@halfshaft/contract';
-import type { JobCard } from '@halfshaft/lifing';
+import { completeCard, type JobCard } from '@halfshaft/lifing';
 import type { TeamTx } from '@halfshaft/store';
 import { toDate } from '../../clock';
+
+/** A card with nothing left unsaid. */
+type KeptCard = Required<CardBody>;
 
 /** New cards behind those the car has, in the order given. The ids they come with are replaced: ids are unique to a car. */
 export async function createCardRows(
   tx: TeamTx,
   carId: string,
-  cards: CardBody[],
+  cards: readonly KeptCard[],
   now: number,
 ): Promise<string[]> {
   const { teamId } = tx;
@@ -34,17 +37,26 @@ export async function listCardRows(tx: TeamTx, carId: string): Promise<JobCard[]
   return rows.map(toCard);
 }
 
-/** False when the team has no such card in use on this car. */
+/** The card as it is now, held still until the transaction ends; null when the team has no such card in use on this car. */
+export async function lockCardRow(
+  tx: TeamTx,
+  { cardId, carId }: { cardId: string; carId: string },
+): Promise<JobCard | null> {
+  const [row] = await tx.db.$queryRaw<{ id: string; body: unknown }[]>`
+    SELECT id, body FROM card WHERE team_id = ${tx.teamId}::uuid AND id = ${cardId}::uuid
+      AND car_id = ${carId}::uuid AND removed_at IS NULL FOR UPDATE`;
+  return row ? toCard(row) : null;
+}
+
 export async function updateCardRow(
   tx: TeamTx,
   where: { cardId: string; carId: string },
-  card: CardBody,
-): Promise<boolean> {
-  const { count } = await tx.db.card.updateMany({
+  card: KeptCard,
+): Promise<void> {
+  await tx.db.card.updateMany({
     where: { teamId: tx.teamId, id: where.cardId, carId: where.carId, removedAt: null },
     data: { body: { ...card } },
   });
-  return count > 0;
 }
 
 /** Holds the car's cards still until the transaction ends, so that two tables never mix. False when there is no such car. */
@@ -58,7 +70,7 @@ export async function lockCarRow(tx: TeamTx, carId: string): Promise<boolean> {
 export async function writeCardRows(
   tx: TeamTx,
   carId: string,
-  cards: { id: string | null; card: CardBody }[],
+  cards: { id: string | null; card: KeptCard }[],
   now: number,
 ): Promise<void> {
   const { teamId } = tx;
@@ -81,8 +93,9 @@ export async function removeCardRow(tx: TeamTx, cardId: string, now: number): Pr
 }
 
 export function toCard(row: { id: string; body: unknown }): JobCard {
-  // Cards saved before triggers have no word of where they came from.
-  const card = { starterId: null, ...(row.body as Omit<CardBody, 'starterId'>), id: row.id };
+  // Cards saved before triggers have no word of where they came from, nor those from before `fitsNewPart` of that.
+  const stored = { starterId: null, ...(row.body as Omit<CardBody, 'starterId'>) };
+  const card = { ...completeCard(stored, null), id: row.id };
   return { ...card, intervals: card.intervals.filter((limit) => !standsForNone(limit)) };
 }
 

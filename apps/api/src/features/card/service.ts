@@ -1,5 +1,5 @@
 import type { ImportTable, importTableOutput, saveCardInput } from '@halfshaft/contract';
-import { type JobCard, matchCards, readCardTable, type TableCard } from '@halfshaft/lifing';
+import { completeCard, type JobCard, matchCards, readCardTable, type TableCard } from '@halfshaft/lifing';
 import type { MemberTx } from '@halfshaft/store';
 import type { z } from 'zod';
 import { notAllowed, unknown } from '../../errors';
@@ -9,6 +9,7 @@ import { mayManage } from '../people/ability';
 import {
   createCardRows,
   listCardRows,
+  lockCardRow,
   lockCarRow,
   removeCardRow,
   updateCardRow,
@@ -26,10 +27,12 @@ export async function saveCard(tx: MemberTx, input: z.infer<typeof saveCardInput
   const { carId, cardId, card } = input;
   if (!(await findCar(tx, carId))) throw unknown();
   if (cardId) {
-    if (!(await updateCardRow(tx, { cardId, carId }, card))) throw unknown();
+    const before = await lockCardRow(tx, { cardId, carId });
+    if (!before) throw unknown();
+    await updateCardRow(tx, { cardId, carId }, completeCard(card, before));
     return { cardId };
   }
-  const [newId] = await createCardRows(tx, carId, [card], now);
+  const [newId] = await createCardRows(tx, carId, [completeCard(card, null)], now);
   if (!newId) throw new Error('saveCard: no card was made');
   return { cardId: newId };
 }
@@ -50,7 +53,8 @@ export async function importTable(
   const read = readCardTable(text);
   if (!read.ok) return read;
   if (how === 'replace') return replaceCards(tx, carId, read.cards, now);
-  await createCardRows(tx, carId, read.cards, now);
+  const cards = read.cards.map((card) => completeCard(card, null));
+  await createCardRows(tx, carId, cards, now);
   return { ok: true, added: read.cards.length, kept: 0, removed: 0 };
 }
 

@@ -1,5 +1,4 @@
 import type { CarOutline, CarRow, PartOutline, ReliabilityOfTeam } from '@halfshaft/contract';
-import { newPartCardIds } from '@halfshaft/lifing';
 import {
   type CarHistory,
   exposuresOf,
@@ -93,12 +92,10 @@ function isOver({ itinerary, clockOffsetSeconds }: EventOfLives, now: number): b
 }
 
 function partsOf(log: LogOfCar, cards: readonly FailingCard[]) {
-  const inCards = cards.map(({ card }) => card);
-  const renews = newPartCardIds(inCards);
   const asked = failedPartsOf(log.events).flatMap((part) => {
     const known = cards.find(({ card }) => card.id === part.cardId);
     if (!known) return [];
-    return [{ part, known, question: lifeQuestionOf(known.card, part, renews) }];
+    return [{ part, known, question: lifeQuestionOf(known.card, part) }];
   });
   const lives: CarHistory & ReturnType<typeof carLivesOf> = carLivesOf(
     log,
