@@ -4,23 +4,15 @@ import {
   type ActionBody,
   type CarFact,
   carLivesOf,
-  type FactPlace,
-  type Finding,
   lifeQuestionOf,
   loggedEventOf,
   partOfId,
   rebuild,
 } from '@halfshaft/worklog';
 import { expect, it } from 'vitest';
-import {
-  foundTeamAtEvent,
-  ITINERARY,
-  joinTeam,
-  makeAction,
-  type TeamAtEvent,
-  taskRef,
-} from '../support/event';
+import { foundTeamAtEvent, joinTeam, type TeamAtEvent } from '../support/event';
 import { keepHouse } from '../support/keep-house';
+import { behind, close, driven, enterAgain, found, push, record } from './log-steps';
 
 const house = keepHouse();
 
@@ -29,49 +21,6 @@ const STAGES = [11_400, 7_250, 11_400, 7_250, 16_900, 9_300, 16_900, 13_750, 13_
 const ALL = STAGES.reduce((sum, metres) => sum + metres, 0);
 /** Driven when the car arrives at Service A, B …, by their place in the itinerary. */
 const [AT_A, AT_B] = [18_650, 37_300];
-
-type Entered = Pick<TeamAtEvent, 'teamId' | 'eventId' | 'entryId'>;
-
-async function enterAgain({ caller, teamId, carId }: TeamAtEvent, startsOn: string): Promise<Entered> {
-  const itinerary = { ...ITINERARY, startsOn };
-  const created = await caller.event.create({ teamId, name: `Event of ${startsOn}`, itinerary });
-  if (!created.ok) throw new Error('The fixture itinerary has a problem.');
-  const { eventId } = created;
-  const place = { carNumber: '7', startPosition: 7, people: 2 };
-  const { entryId } = await caller.event.enter({ teamId, eventId, carId, ...place });
-  return { teamId, eventId, entryId };
-}
-
-async function push(team: TeamAtEvent, { eventId }: Entered, bodies: ActionBody[]): Promise<void> {
-  const { caller, teamId, personId } = team;
-  const actions = bodies.map((body) => makeAction(body, personId));
-  const { results } = await caller.work.push({ teamId, eventId, actions });
-  expect(results.filter(({ status }) => status === 'refused')).toEqual([]);
-}
-
-const driven = ({ entryId }: Entered, ...stages: number[]): ActionBody[] =>
-  stages.map((stage) => ({
-    kind: 'confirmStage',
-    args: { entryId, stageId: `SS${stage}`, driven: true, conditions: { rough: 1000 } },
-  }));
-const record = ({ entryId }: Entered, at: FactPlace, fact: CarFact): ActionBody => ({
-  kind: 'recordFact',
-  args: { factId: randomUUID(), entryId, at, fact },
-});
-const close = (
-  { entryId }: Entered,
-  cardId: string,
-  service: string,
-  findings: Finding[] = [],
-): ActionBody => ({
-  kind: 'closeTask',
-  args: { task: taskRef(entryId, cardId, service), findings, readings: [] },
-});
-const behind = (stage: number): FactPlace => ({ kind: 'road', afterStageId: `SS${stage}` });
-const found = (grade: Finding['grade'], lookId: string | null, position: string | null): Finding => ({
-  ...{ grade, lookId, position },
-  words: '',
-});
 
 async function cardOf({ caller, teamId, carId }: TeamAtEvent, starter: string) {
   const cards = await caller.card.list({ teamId, carId });
