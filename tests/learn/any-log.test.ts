@@ -69,7 +69,10 @@ const grade = fc.constantFrom(
   'needsWork' as const,
   'temporaryRepair' as const,
 );
-const finding = fc.record({ lookId, position, grade, words });
+const finding = fc.record(
+  { lookId, position, grade, words, newPart: fc.constant(true as const) },
+  { requiredKeys: ['lookId', 'position', 'grade', 'words'] },
+);
 
 const logged: fc.Arbitrary<LoggedEvent> = fc
   .record({

@@ -89,6 +89,7 @@ export const finding = z.object({
   position,
   grade: z.enum(['ok', 'watch', 'needsWork', 'temporaryRepair']),
   words: optionalText('The words', 300),
+  newPart: z.literal(true).exactOptional(),
 });
 export const reading = z.object({
   readingId: shortText('The reading', 40),

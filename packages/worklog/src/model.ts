@@ -37,6 +37,8 @@ export interface Finding {
   position: string | null;
   grade: FindingGrade;
   words: string;
+  /** A new part went on in its place straight away: a life begins. Left away where that is not said. */
+  newPart?: true;
 }
 
 export interface Reading {

@@ -26,6 +26,8 @@ export interface BayTask {
   verdict: Verdict | null;
   caution: string;
   instruction: string;
+  /** Whether a new part may have gone on for a finding. Where doing the card fits one anyway there is nothing to ask. */
+  asksNewPart: boolean;
   looks: JobCard['looks'];
   readings: readonly ReadingSpec[];
   /** What the readings say, beside `why`: sentences without a full stop. */
@@ -55,6 +57,7 @@ export function bayTaskOfCard({ card, judged, task, lastRead }: JudgedCard, name
     verdict: judged.verdict,
     caution: card.caution,
     instruction: card.instruction,
+    asksNewPart: !card.fitsNewPart,
     looks: card.looks,
     readings: card.readings,
     said: said.map((each) => combinedReasonInWords(each, names)),
@@ -78,6 +81,8 @@ export function bayTaskOfSnag({ snag, task }: CarSnag, raisedBy: string): BayTas
     verdict: null,
     caution: '',
     instruction: '',
+    // A snag is no part, so no life begins with it.
+    asksNewPart: false,
     looks: [],
     readings: [],
     said: [],

@@ -63,6 +63,7 @@ export function CloseDialog({ work, visit, by, onClose, bayTask, firstStep }: Cl
           draftKey={`finding.${task.id}`}
           looks={looks}
           positions={positions}
+          asksNewPart={bayTask.asksNewPart}
           onAdd={addFinding}
           onPhotos={keepPhotos}
         />

@@ -10,9 +10,16 @@ import { useDraft } from './use-draft';
 
 const GRADES = ['watch', 'needsWork', 'temporaryRepair'] as const satisfies readonly FindingGrade[];
 const CHOICES = GRADES.map((grade) => ({ value: grade, label: GRADE_WORDS[grade] }));
-const SNAG = [
-  { value: 'snag', label: 'Raise a snag too', hint: 'So that it stands on the list until it is repaired.' },
-];
+const NEW_PART = {
+  value: 'newPart',
+  label: 'A new part went on',
+  hint: 'Its life begins here: so the log learns how long one lasts.',
+};
+const SNAG = {
+  value: 'snag',
+  label: 'Raise a snag too',
+  hint: 'So that it stands on the list until it is repaired.',
+};
 
 const findingDraft = z.object({
   lookId: z.string(),
@@ -20,28 +27,38 @@ const findingDraft = z.object({
   grade: z.enum(GRADES).nullable(),
   words: z.string(),
   snag: z.boolean(),
+  newPart: z.boolean().default(false),
 });
-const EMPTY = { lookId: '', position: '', grade: null, words: '', snag: false };
+type FindingDraft = z.infer<typeof findingDraft>;
+const EMPTY = { lookId: '', position: '', grade: null, words: '', snag: false, newPart: false };
 
 export interface FindingFormProps {
   draftKey: string;
   looks: readonly { id: string; words: string }[];
   positions: readonly string[];
+  /** Whether a new part may have gone on for it. */
+  asksNewPart: boolean;
   onAdd: (finding: Finding, raiseSnag: boolean) => void;
   /** Resolves once they are kept for sending. Left away, no photos are taken: what is read from paper has none. */
   onPhotos?: (finding: Finding, files: readonly Uint8Array<ArrayBuffer>[]) => Promise<unknown>;
 }
 
-/** Exceptions only: which look, where, how bad, a few words. Only how bad must be said. */
-export function FindingForm({ draftKey, looks, positions, onAdd, onPhotos }: FindingFormProps) {
+/** Exceptions only: which look, where, how bad, a few words. Only how bad must be said, and of a new part where it went on. */
+export function FindingForm(props: FindingFormProps) {
+  const { draftKey, looks, positions, onAdd, onPhotos } = props;
   const [draft, setDraft, clearDraft] = useDraft(draftKey, findingDraft, EMPTY);
   const [files, setFiles, clearFiles] = useDraftPhotos(draftKey);
   const { grade } = draft;
+  // What was patched was not changed.
+  const asksNewPart = props.asksNewPart && grade !== 'temporaryRepair';
+  const newPart = asksNewPart && draft.newPart;
+  const missing = missingIn({ ...draft, newPart }, looks.length > 0, positions.length > 1);
 
   function add() {
-    if (grade === null) return;
+    if (grade === null || missing !== null) return;
     const { lookId, position, words, snag } = draft;
-    const finding = { lookId: lookId || null, position: position || null, grade, words: words.trim() };
+    const said = { lookId: lookId || null, position: position || null, grade, words: words.trim() };
+    const finding: Finding = newPart ? { ...said, newPart } : said;
     clearDraft();
     onAdd(finding, snag);
     void onPhotos?.(finding, files).then(clearFiles);
@@ -72,7 +89,7 @@ export function FindingForm({ draftKey, looks, positions, onAdd, onPhotos }: Fin
         chosen={grade === null ? [] : [grade]}
         onChange={(event) => {
           const chosen = GRADES.find((each) => each === event.target.value) ?? null;
-          setDraft({ ...draft, grade: chosen, snag: draft.snag || chosen !== 'watch' });
+          setDraft({ ...draft, grade: chosen, snag: draft.snag || (chosen !== 'watch' && !newPart) });
         }}
       />
       <TextField
@@ -86,13 +103,27 @@ export function FindingForm({ draftKey, looks, positions, onAdd, onPhotos }: Fin
       <ChoiceGroup
         label="And then?"
         pick="many"
-        choices={SNAG}
-        chosen={draft.snag ? ['snag'] : []}
-        onChange={(event) => setDraft({ ...draft, snag: event.target.checked })}
+        choices={asksNewPart ? [NEW_PART, SNAG] : [SNAG]}
+        chosen={[...(newPart ? ['newPart'] : []), ...(draft.snag ? ['snag'] : [])]}
+        onChange={({ target: { value, checked } }) =>
+          // Once a new part is on, nothing is left to repair, unless somebody says so.
+          setDraft(
+            value === 'snag'
+              ? { ...draft, snag: checked }
+              : { ...draft, newPart: checked, snag: !checked && grade === 'needsWork' },
+          )
+        }
       />
-      <Button look="main" wide disabled={grade === null} onClick={add}>
-        {grade === null ? 'Say how bad it is' : 'Note it'}
+      <Button look="main" wide disabled={missing !== null} onClick={add}>
+        {missing ?? 'Note it'}
       </Button>
     </>
   );
+}
+
+/** What must be said yet, or null. A new part whose place nobody knows would begin no life. */
+function missingIn({ grade, newPart, lookId, position }: FindingDraft, isRound: boolean, hasPlaces: boolean) {
+  if (grade === null) return 'Say how bad it is';
+  if (newPart && isRound && lookId === '') return 'Say which look the new part belongs to';
+  return newPart && hasPlaces && position === '' ? 'Say where the new part went on' : null;
 }

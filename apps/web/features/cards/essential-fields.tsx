@@ -39,7 +39,7 @@ export function EssentialFields({ form }: { form: UseFormReturn<CardForm> }) {
           name="fitsNewPart"
           label="New part"
           words="Doing this job fits a new part"
-          hint="Pads, a belt, fresh oil, a rebuilt damper: its life begins again. Not when the same part goes back on, cleaned or adjusted. What keeps failing can then say how long it lasts."
+          hint="Pads, a belt, fresh oil, a rebuilt damper: a life begins again, and the log can say how long it lasts. Not where the same part goes back on, cleaned or adjusted."
         />
       )}
       <SelectField

@@ -6,6 +6,7 @@ import {
   applyAll,
   decide,
   emptyState,
+  type Finding,
   type LogEntry,
   numberEntries,
   type WorkState,
@@ -53,8 +54,13 @@ function logOf(...bodies: ActionBody[]): { state: WorkState; entries: LogEntry[]
   return { state, entries };
 }
 
-function close(cardId: string, grade: 'ok' | 'needsWork' | 'temporaryRepair', serviceId = 'A'): ActionBody {
-  const finding = { lookId: null, position: null, grade, words: 'split hose' };
+function close(
+  cardId: string,
+  grade: 'ok' | 'needsWork' | 'temporaryRepair',
+  serviceId = 'A',
+  more: Pick<Finding, 'newPart'> = {},
+): ActionBody {
+  const finding = { lookId: null, position: null, grade, words: 'split hose', ...more };
   return { kind: 'closeTask', args: { task: refOf(cardId, serviceId), findings: [finding], readings: [] } };
 }
 const endOf = (...bodies: ActionBody[]) => {
@@ -89,6 +95,13 @@ describe('partsNeeded', () => {
       close(first.id, 'ok', 'B'),
     );
     expect(partsNeeded(end).map(({ grade }) => grade)).toEqual(['temporaryRepair', 'needsWork']);
+  });
+
+  it('are not for what was changed when it was found: the workshop has nothing left to do', () => {
+    const end = endOf(close(first.id, 'needsWork', 'A', { newPart: true }), close(second.id, 'needsWork'));
+    expect(end.found).toHaveLength(2);
+    expect(partsNeeded(end).map(({ taskId }) => taskId)).toEqual([end.found[1]?.taskId]);
+    expect(workshopItems(end)).toHaveLength(1);
   });
 });
 

@@ -13,6 +13,8 @@ export interface FoundItem {
   place: string;
   words: string;
   grade: Finding['grade'];
+  /** A new part went on straight away: nothing is left to do. */
+  isChanged: boolean;
   by: PersonId;
   serviceId: string;
   /** Of the device that noted it, in milliseconds. */
@@ -59,7 +61,7 @@ export function workshopItems({ temporary, carriedOver, snags, found }: EndOfEve
 
 /** What parts may have to be ordered for: lasting repairs of what is only patched, and what needs work. */
 export function partsNeeded({ temporary, found }: Pick<EndOfEvent, 'temporary' | 'found'>): FoundItem[] {
-  return [...temporary, ...found.filter(({ grade }) => grade === 'needsWork')];
+  return [...temporary, ...found.filter(({ grade, isChanged }) => grade === 'needsWork' && !isChanged)];
 }
 
 function foundIn(
@@ -81,6 +83,7 @@ function foundIn(
       place,
       words: findingInWords(finding, card?.looks ?? []),
       grade: finding.grade,
+      isChanged: finding.newPart === true,
       by,
       serviceId: body.task.serviceId,
       at: deviceTime,

@@ -26,12 +26,19 @@ type Unfit = Extract<ReturnType<typeof adviseLimit>, { ok: false }>;
  * @example
  * unfitInWords(part, refusal) // 'How long it lasts can’t be said yet: of those watched from new 2 failed, and 3 are needed.'
  */
-export function unfitInWords({ lives }: Pick<PartOutline, 'lives'>, { reason, says }: Unfit): string {
+export function unfitInWords(
+  { lives, renews }: Pick<PartOutline, 'lives' | 'renews'>,
+  { reason, says }: Unfit,
+): string {
   if (reason !== 'tooFewFailures') return `How long it lasts: ${says}`;
   const failed = lives.observations.filter(({ kind }) => kind !== 'goodAt').length;
   const count = failed === 0 ? 'none' : String(failed);
-  return `How long it lasts can’t be said yet: of those watched from new ${count} failed, and ${FEWEST} are needed.`;
+  const yet = `How long it lasts can’t be said yet: of those watched from new ${count} failed, and ${FEWEST} are needed.`;
+  return renews || lives.observations.length > 0 ? yet : `${yet} ${HOW_NEW}`;
 }
+
+/** Of a part no card fits: how the log comes to know of new ones. */
+const HOW_NEW = 'A new one counts from where a finding says that it went on.';
 
 /** What `fitWeibull` asks for unless told otherwise. */
 const FEWEST = 3;

@@ -120,12 +120,26 @@ describe('advice', () => {
     const wordsOf = (...distances: number[]) => {
       const observations = failedAt(...distances);
       const advice = adviseLimit(observations);
-      return advice.ok ? 'fitted' : unfitInWords({ lives: { observations, leftOut: NONE } }, advice);
+      return advice.ok
+        ? 'fitted'
+        : unfitInWords({ lives: { observations, leftOut: NONE }, renews: true }, advice);
     };
     expect(wordsOf()).toMatch(/of those watched from new none failed, and 3 are needed\.$/);
     expect(wordsOf(40_000, 50_000)).toMatch(/of those watched from new 2 failed, and 3 are needed\.$/);
     expect(wordsOf(40_000, 50_000, 70_000)).toBe('fitted');
     expect(wordsOf(1, 2, 40_000, 300_000)).toMatch(/^How long it lasts: It fails by chance/);
+  });
+
+  it('says of a part that no card fits, such as what a round looks at, how the log comes to know of new ones', () => {
+    const wordsOf = (renews: boolean, ...distances: number[]) => {
+      const observations = failedAt(...distances);
+      const advice = adviseLimit(observations);
+      return advice.ok ? 'fitted' : unfitInWords({ lives: { observations, leftOut: NONE }, renews }, advice);
+    };
+    const how = 'A new one counts from where a finding says that it went on.';
+    expect(wordsOf(false)).toContain(how);
+    expect(wordsOf(true)).not.toContain(how);
+    expect(wordsOf(false, 40_000)).not.toContain(how);
   });
 
   it('says which parts it could not count', () => {

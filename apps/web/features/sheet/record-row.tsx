@@ -136,7 +136,13 @@ function Exceptions({ row, draft, title, onChange }: ExceptionsProps) {
           title={`${title}: what is wrong?`}
           closeWords="Back to the sheet"
         >
-          <FindingForm draftKey={`paper.${row.task.id}`} looks={looks} positions={positions} onAdd={add} />
+          <FindingForm
+            draftKey={`paper.${row.task.id}`}
+            looks={looks}
+            positions={positions}
+            asksNewPart={row.card?.fitsNewPart === false}
+            onAdd={add}
+          />
         </Dialog>
       ) : null}
     </>

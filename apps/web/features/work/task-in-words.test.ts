@@ -44,6 +44,9 @@ describe('findingInWords', () => {
     expect(findingInWords(finding, [{ id: 'pads', words: 'pads' }])).toBe(
       'FL, pads: needs work. down to 2 mm',
     );
+    expect(findingInWords({ ...finding, newPart: true }, [{ id: 'pads', words: 'pads' }])).toBe(
+      'FL, pads: needs work, a new part went on. down to 2 mm',
+    );
     expect(findingInWords({ ...finding, lookId: null, position: null, words: '' }, [])).toBe('needs work');
   });
 });

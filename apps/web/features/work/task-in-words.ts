@@ -61,7 +61,7 @@ function reasonWords({ reason }: Task): string {
 export function findingInWords(finding: Finding, looks: readonly { id: string; words: string }[]): string {
   const look = looks.find((each) => each.id === finding.lookId)?.words;
   const where = [finding.position, look].filter(Boolean).join(', ');
-  const grade = GRADE_WORDS[finding.grade];
+  const grade = `${GRADE_WORDS[finding.grade]}${finding.newPart ? ', a new part went on' : ''}`;
   const said = finding.words === '' ? grade : `${grade}. ${finding.words}`;
   return where === '' ? said : `${where}: ${said}`;
 }

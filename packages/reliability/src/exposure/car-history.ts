@@ -52,13 +52,16 @@ interface PartPlace extends RecordPlace {
 /** A crew feels a failure somewhere since the last point, unless it knows the place, which then is a point of its own. */
 export type FeltWhere = 'here' | 'sinceLastPoint';
 
+export interface FoundPart {
+  position: string | null;
+  grade: FindingGrade;
+  /** A new part went on in its place before the card was closed. */
+  newPart?: true;
+}
+
 export type PartRecord =
   /** A task of the card was closed. A place without a finding was in order: only what is not is written down. */
-  | (RecordPlace & {
-      kind: 'closed';
-      cardId: string;
-      findings: readonly { position: string | null; grade: FindingGrade }[];
-    })
+  | (RecordPlace & { kind: 'closed'; cardId: string; findings: readonly FoundPart[] })
   /** An incident in which this part broke. */
   | (PartPlace & { kind: 'broke'; where: FeltWhere })
   /** A new part went on. `because` null: nobody said why. */

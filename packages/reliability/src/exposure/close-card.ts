@@ -1,5 +1,6 @@
 import type { FindingGrade, PartRecord } from './car-history';
 import { failPlaces } from './fail-places';
+import { placesSpokenOf } from './places';
 import { renewPlaces, repairPlace } from './renew-places';
 import type { Step } from './timeline';
 import { placesOf, type Watch } from './watch';
@@ -8,7 +9,7 @@ type Closed = Extract<PartRecord, { kind: 'closed' }>;
 
 /**
  * A task of the card was closed: first what was found of the parts that were on, then the new ones where closing means
- * those. A patched part was not changed.
+ * those or a finding says so. A patched part was not changed.
  */
 export function closeCard(watch: Watch, step: Step, { findings }: Closed): void {
   const failing = worstOfEachPlace(withoutEchoes(findings.filter(({ grade }) => isFailing(grade))));
@@ -21,18 +22,21 @@ export function closeCard(watch: Watch, step: Step, { findings }: Closed): void 
     }
   }
   const places = placesOf(watch.question);
-  if (watch.question.doneRenews)
-    renewPlaces(
-      watch,
-      step,
-      places.filter((place) => !patched.has(place)),
-    );
-  else
-    foundGood(
-      watch,
-      step,
-      places.filter((place) => !bad.has(place)),
-    );
+  const { doneRenews } = watch.question;
+  const good = places.filter((place) => !bad.has(place));
+  if (!doneRenews) foundGood(watch, step, good);
+  const changed = doneRenews ? places : changedPlaces(findings, places);
+  const renewed = changed.filter((place) => !patched.has(place));
+  renewPlaces(watch, step, renewed);
+}
+
+/** Where a new part went on for a finding. Of several places it must be said which: no life begins on a guess. */
+function changedPlaces(findings: Closed['findings'], places: readonly (string | null)[]) {
+  const said = findings.filter(
+    ({ newPart, position }) => newPart && (position !== null || places.length === 1),
+  );
+  const changed = new Set(said.flatMap(({ position }) => placesSpokenOf(position, places)));
+  return places.filter((place) => changed.has(place));
 }
 
 function isFailing(grade: FindingGrade): boolean {

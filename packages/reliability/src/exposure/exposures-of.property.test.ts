@@ -24,7 +24,7 @@ const someRecord: fc.Arbitrary<PartRecord> = fc
     const where = flag ? 'here' : 'sinceLastPoint';
     switch (kind) {
       case 'closed':
-        return { kind, cardId, point, findings: [{ position, grade }] };
+        return { kind, cardId, point, findings: [{ position, grade, ...(flag ? { newPart: true } : {}) }] };
       case 'broke':
         return { kind, ...place, where };
       case 'fitted':
@@ -89,6 +89,20 @@ function split(event: WatchedEvent, at: number): WatchedEvent[] {
   ];
 }
 
+/** The new part of a finding as a record of its own, where the finding says which it was and leaves no patch. */
+function apart(record: PartRecord): PartRecord[] {
+  if (record.kind !== 'closed') return [record];
+  const part = SEASON_PARTS.find(({ cardId }) => cardId === record.cardId);
+  if (!part || part.doneRenews) return [record];
+  const { cardId, point } = record;
+  const fitted = record.findings.flatMap(({ position, grade, newPart }): PartRecord[] => {
+    const isSaid =
+      newPart && grade !== 'temporaryRepair' && (position !== null || part.positions.length === 0);
+    return isSaid ? [{ kind: 'fitted', cardId, position, point, because: null }] : [];
+  });
+  return [{ ...record, findings: record.findings.map(({ newPart: _, ...found }) => found) }, ...fitted];
+}
+
 function tell(history: CarHistory) {
   return {
     lines: exposuresOf([history], SEASON_PARTS).map(inLine),
@@ -150,6 +164,15 @@ describe('exposuresOf', () => {
           if (entryAge !== null) expect(entryAge).toBeGreaterThanOrEqual(0);
           last.set(place, to);
         }
+      }),
+    );
+  });
+
+  it('tells of a new part said with a finding what it tells of one fitted right behind it', () => {
+    fc.assert(
+      fc.property(anySeason, (history) => {
+        const events = history.events.map((event) => ({ ...event, records: event.records.flatMap(apart) }));
+        expect(tell({ ...history, events })).toEqual(tell(history));
       }),
     );
   });

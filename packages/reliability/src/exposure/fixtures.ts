@@ -60,3 +60,9 @@ export function lookAt(
     findings: findings.map(([grade, position]) => ({ grade, position })),
   };
 }
+
+/** A look for whose findings a new part went on. */
+export function changedAt(...look: Parameters<typeof lookAt>) {
+  const closed = lookAt(...look);
+  return { ...closed, findings: closed.findings.map((finding) => ({ ...finding, newPart: true as const })) };
+}

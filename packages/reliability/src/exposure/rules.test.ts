@@ -3,7 +3,7 @@ import { frozen } from '../fixtures';
 import { failuresOf } from './car-failures';
 import type { PartQuestion, PartRecord } from './car-history';
 import { exposuresOf } from './exposures-of';
-import { BELT, carOf, eventOf, inLine, lookAt, PADS } from './fixtures';
+import { BELT, carOf, changedAt, eventOf, inLine, lookAt, PADS } from './fixtures';
 
 const FL = { cardId: 'pads', position: 'FL' } as const;
 const BELT_PART = { cardId: 'belt', position: null } as const;
@@ -167,6 +167,57 @@ const CASES: Case[] = [
       'FR 1.0 carried@0 0..20 good 20 replaced',
       'FR 2.0 new@0 20..50 good 20 running',
     ],
+    failures: [20],
+  },
+  {
+    says: 'E1, B3 found at a look, and a new part went on in its place',
+    of: PADS,
+    records: [lookAt(2), changedAt(3, ['needsWork', 'FL']), lookAt(4, ['needsWork', 'FL'])],
+    lines: [
+      'FL 1.0 carried@0 0..30 good 20 failed',
+      'FL 2.0 new@0 30..40 good 30 failed',
+      'FR 1.0 carried@0 0..50 good 40 running',
+    ],
+    failures: [30, 40],
+  },
+  {
+    says: 'E9, B3 a new part for one to keep an eye on: it was good to there',
+    of: PADS,
+    records: [changedAt(2, ['watch', 'FL'])],
+    lines: ['FL 1.0 carried@0 0..20 good 20 replaced', 'FL 2.0 new@0 20..50 good 20 running', FR_RUNS],
+    failures: [],
+  },
+  {
+    says: 'E7, B3 a new part for what was found before and left',
+    of: PADS,
+    records: [lookAt(2, ['temporaryRepair', 'FL']), changedAt(4, ['needsWork', 'FL'])],
+    lines: [
+      'FL 1.0 carried@0 0..20 good 0 failed',
+      'FL 2.0 new@0 40..50 good 40 running',
+      'FR 1.0 carried@0 0..50 good 40 running',
+    ],
+    failures: [20],
+  },
+  {
+    says: 'B3 a new part at the only place there is, which nobody need say',
+    of: { ...PADS, positions: [] },
+    records: [changedAt(2, ['needsWork', null])],
+    car: { carried: [] },
+    lines: ['- 1.0 unknown@? 0..20 good 0 failed', '- 2.0 new@0 20..50 good 20 running'],
+    failures: [20],
+  },
+  {
+    says: 'B11 a new part, and not said at which of two places: no life begins',
+    of: PADS,
+    records: [changedAt(2, ['needsWork', null]), changedAt(4, ['watch', 'RL'])],
+    lines: ['FL 1.0 repaired@? 40..50 good 40 running', 'FR 1.0 repaired@? 40..50 good 40 running'],
+    failures: [20],
+  },
+  {
+    says: 'B5 what was patched was not changed, whatever else is said of it',
+    of: PADS,
+    records: [changedAt(2, ['temporaryRepair', 'FL'])],
+    lines: ['FL 1.0 carried@0 0..20 good 0 failed', FR_RUNS],
     failures: [20],
   },
   {

@@ -147,6 +147,21 @@ describe('what the log says of a part', () => {
     expect(partRecordsOf(log, { cardId: 'corner', lookId: null })).toMatchObject([{ findings: [] }]);
   });
 
+  it('M2: says where a new part went on for a finding, and of which look', () => {
+    const boot = { ...finding('needsWork', 'FL', 'hose'), newPart: true } as const;
+    const log = eventOf({ done: [done('corner', 'A', boot, finding('needsWork', 'FR', 'hose'))] });
+    expect(partRecordsOf(log, HOSE)).toEqual([
+      {
+        ...{ kind: 'closed', point: 2, cardId: 'corner~hose' },
+        findings: [
+          { position: 'FL', grade: 'needsWork', newPart: true },
+          { position: 'FR', grade: 'needsWork' },
+        ],
+      },
+    ]);
+    expect(partRecordsOf(log, { cardId: 'corner', lookId: 'arm' })).toMatchObject([{ findings: [] }]);
+  });
+
   it('M3: a card done at home is a look that found all in order, at the start', () => {
     const log = eventOf({ facts: factsOf([BEFORE_START, { kind: 'prepared', cardIds: ['belt'] }]) });
     expect(partRecordsOf(log, BELT)).toEqual([{ kind: 'closed', point: 0, cardId: 'belt', findings: [] }]);

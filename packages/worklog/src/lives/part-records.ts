@@ -1,6 +1,6 @@
 import type { CarFact, RecordedFact } from '../car-fact';
 import { drivenFrom } from '../facts-in-order';
-import type { EntryId, FindingGrade, TaskId } from '../model';
+import type { EntryId, Finding, TaskId } from '../model';
 import { type PointOf, pointFinder } from '../point-of-place';
 import { taskRefOf } from '../task-ref-of';
 import type { DoneCard, LoggedEvent } from './logged-event';
@@ -12,7 +12,7 @@ export type LifeRecord =
       kind: 'closed';
       point: number;
       cardId: string;
-      findings: { position: string | null; grade: FindingGrade }[];
+      findings: Pick<Finding, 'position' | 'grade' | 'newPart'>[];
     }
   | (Placed & { kind: 'broke'; where: 'sinceLastPoint' | 'here' })
   | (Placed & { kind: 'fitted'; because: 'preventive' | null })
@@ -62,7 +62,7 @@ export function partRecordsOf(
 
 function closedOf({ findings }: Pick<DoneCard, 'findings'>, point: number, part: WatchedPart): LifeRecord {
   const own = findings.filter(({ lookId }) => lookId === part.lookId);
-  const said = own.map(({ position, grade }) => ({ position, grade }));
+  const said = own.map(({ lookId: _look, words: _words, ...found }) => found);
   return { kind: 'closed', point, cardId: partIdOf(part), findings: said };
 }
 
