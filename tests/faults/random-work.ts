@@ -90,7 +90,9 @@ export function randomBody(
   ]);
   switch (kind) {
     case 'closeTask': {
-      const finding = { lookId: null, position: 'FL', grade: chance.pick(GRADES), words: `found at ${step}` };
+      const newPart = step % 2 === 0 ? { newPart: true as const } : {};
+      const said = { grade: chance.pick(GRADES), words: `found at ${step}`, ...newPart };
+      const finding = { lookId: null, position: 'FL', ...said };
       const reading = { readingId: 'pad', position: 'FL', value: chance.whole(200) - 20 };
       return { kind, args: { task, findings: [finding], readings: chance.whole(2) ? [reading] : [] } };
     }
