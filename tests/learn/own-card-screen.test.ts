@@ -98,6 +98,12 @@ async function noteSplitBoot(page: Page, form: Locator, words: string): Promise<
   expect(await snag?.isChecked()).toBe(true);
   await newPart?.check();
   expect(await snag?.isChecked()).toBe(false);
+  await form.getByRole('radio', { name: 'temporary repair' }).check();
+  expect(await snag?.isChecked()).toBe(true);
+  await form.getByRole('radio', { name: 'needs work' }).check();
+  await newPart?.uncheck();
+  await newPart?.check();
+  expect(await snag?.isChecked()).toBe(false);
   const ask = form.getByRole('button', { name: 'Say where the new part went on' });
   expect(await ask.isDisabled()).toBe(true);
   await form.getByLabel('In a few words').fill(words);

@@ -89,7 +89,7 @@ export function FindingForm(props: FindingFormProps) {
         chosen={grade === null ? [] : [grade]}
         onChange={(event) => {
           const chosen = GRADES.find((each) => each === event.target.value) ?? null;
-          setDraft({ ...draft, grade: chosen, snag: draft.snag || (chosen !== 'watch' && !newPart) });
+          setDraft({ ...draft, grade: chosen, snag: draft.snag || isLeftToRepair(chosen, draft.newPart) });
         }}
       />
       <TextField
@@ -110,7 +110,7 @@ export function FindingForm(props: FindingFormProps) {
           setDraft(
             value === 'snag'
               ? { ...draft, snag: checked }
-              : { ...draft, newPart: checked, snag: !checked && grade === 'needsWork' },
+              : { ...draft, newPart: checked, snag: !checked && (draft.snag || grade === 'needsWork') },
           )
         }
       />
@@ -119,6 +119,11 @@ export function FindingForm(props: FindingFormProps) {
       </Button>
     </>
   );
+}
+
+/** What is only patched stays on the list, and what needs work unless a new part is on. */
+function isLeftToRepair(grade: FindingGrade | null, newPart: boolean): boolean {
+  return grade === 'temporaryRepair' || (grade === 'needsWork' && !newPart);
 }
 
 /** What must be said yet, or null. A new part whose place nobody knows would begin no life. */

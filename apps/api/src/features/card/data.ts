@@ -48,6 +48,7 @@ export async function lockCardRow(
   return row ? toCard(row) : null;
 }
 
+/** Of a card that `lockCardRow` found. */
 export async function updateCardRow(
   tx: TeamTx,
   where: { cardId: string; carId: string },
