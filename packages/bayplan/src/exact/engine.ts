@@ -4,8 +4,12 @@ import { Clauses } from './clauses';
 import { IntList, read } from './int-list';
 import { arcReason, clauseReason, indexOf, kindOf, NO_REASON, Notes } from './reasons';
 
-/** Something that draws conclusions from all bounds at once, when arcs and clauses have none left. */
+/** Something that draws conclusions from many bounds at once, when arcs and clauses have none left. */
 export interface Narrowing {
+  /** It has nothing new to say until one of these was raised. */
+  readonly slots: readonly number[];
+  /** Set by whoever gives it something new to look at. */
+  isDue: boolean;
   /** False after a contradiction. */
   narrow: (engine: Engine) => boolean;
 }
@@ -19,6 +23,8 @@ export class Engine {
   /** After a contradiction: facts that cannot all hold. */
   readonly clash = new IntList();
   readonly #narrowings: readonly Narrowing[];
+  /** By slot: who looks at it. */
+  readonly #lookers: readonly (readonly Narrowing[])[];
   readonly #notesAt = new IntList();
   #done = 0;
 
@@ -28,6 +34,7 @@ export class Engine {
     this.trail = new BoundsTrail(values);
     this.clauses = new Clauses(values.length);
     this.#narrowings = narrowings;
+    this.#lookers = lookersOf(narrowings, values.length);
   }
 
   /** Draws the conclusions of all arcs from the first bounds. False after a contradiction. */
@@ -42,8 +49,10 @@ export class Engine {
     this.trail.raise(slot, value, NO_REASON);
   }
 
+  /** Nothing is decided before all is concluded from what was decided earlier, so nobody has anything new to look at. */
   backTo(level: number): void {
     if (level >= this.trail.level) return;
+    for (const narrowing of this.#narrowings) narrowing.isDue = false;
     this.notes.cutTo(read(this.#notesAt.items, level));
     this.#notesAt.length = level;
     this.trail.backTo(level);
@@ -77,9 +86,14 @@ export class Engine {
       while (this.#done < this.trail.length) {
         const slot = this.trail.slotOf(this.#done);
         this.#done += 1;
+        for (const looker of this.#lookers[slot] ?? []) looker.isDue = true;
         if (!this.#runArcs(slot) || !this.#runClauses(slot)) return false;
       }
-      for (const narrowing of this.#narrowings) if (!narrowing.narrow(this)) return false;
+      for (const narrowing of this.#narrowings) {
+        if (!narrowing.isDue) continue;
+        narrowing.isDue = false;
+        if (!narrowing.narrow(this)) return false;
+      }
       if (this.#done === this.trail.length) return true;
     }
   }
@@ -176,6 +190,14 @@ export class Engine {
     const clause = this.clauses.list[number];
     return !clause || this.demand(read(clause, 0), read(clause, 1), clauseReason(number));
   }
+}
+
+function lookersOf(narrowings: readonly Narrowing[], slots: number): Narrowing[][] {
+  const lookers = Array.from({ length: slots }, (): Narrowing[] => []);
+  for (const narrowing of narrowings) {
+    for (const slot of new Set(narrowing.slots)) lookers[slot]?.push(narrowing);
+  }
+  return lookers;
 }
 
 function swap(clause: Int32Array, one: number, other: number): void {

@@ -33,6 +33,8 @@ export function projectTable(
  * Everything is written for one direction of time and run in both: seen backwards, a job starts at minus its finish.
  */
 export class TimeTable implements Narrowing {
+  readonly slots: readonly number[];
+  isDue = true;
   readonly #starts: Int32Array;
   readonly #durations: Int32Array;
   readonly #amounts: Int32Array;
@@ -44,6 +46,11 @@ export class TimeTable implements Narrowing {
 
   constructor(jobs: readonly TableJob[], capacity: number) {
     const counting = jobs.filter(({ amount }) => amount > 0);
+    this.slots = counting.flatMap(({ start, ifSlot }) => [
+      2 * start,
+      2 * start + 1,
+      ...(ifSlot < 0 ? [] : [ifSlot]),
+    ]);
     this.#starts = Int32Array.from(counting, ({ start }) => start);
     this.#durations = Int32Array.from(counting, ({ duration }) => duration);
     this.#amounts = Int32Array.from(counting, ({ amount }) => amount);

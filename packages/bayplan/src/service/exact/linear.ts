@@ -9,11 +9,14 @@ export interface Term {
 
 /** "The sum of the terms is at most `most`": each may be at most what the others, as small as they can be, leave of it. */
 export class Linear implements Narrowing {
+  readonly slots: readonly number[];
+  isDue = true;
   readonly #slots: Int32Array;
   readonly #factors: Int32Array;
   #most: number;
 
   constructor(terms: readonly Term[], most: number) {
+    this.slots = terms.map(({ slot }) => slot);
     this.#slots = Int32Array.from(terms, ({ slot }) => slot);
     this.#factors = Int32Array.from(terms, ({ factor }) => factor);
     this.#most = most;
@@ -21,6 +24,7 @@ export class Linear implements Narrowing {
 
   /** Only ever less, and only at level 0. */
   lower(most: number): void {
+    this.isDue = true;
     this.#most = Math.min(this.#most, most);
   }
 
