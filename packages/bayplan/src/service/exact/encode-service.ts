@@ -30,6 +30,7 @@ export interface WayNumbers {
 export interface Encoding {
   draft: Draft;
   tasks: readonly TaskNumbers[];
+  orders: readonly Order[];
   /** Level by level what is summed up; less is better, so values count negatively. */
   sums: Readonly<Record<Level, readonly Term[]>>;
 }
@@ -50,11 +51,20 @@ export function encodeService(service: CompiledService): Encoding {
   const value = tasks.flatMap(({ ways }) =>
     ways.flatMap(({ way, taken }) => (way.value > 0 ? [{ slot: 2 * taken + 1, factor: way.value }] : [])),
   );
-  return { draft, tasks, sums: { late, value, finish, handOvers } };
+  return { draft, tasks, orders: orders.list, sums: { late, value, finish, handOvers } };
+}
+
+/** A flag that task number `first` is finished when task number `second` starts. */
+export interface Order {
+  first: number;
+  second: number;
+  flag: number;
 }
 
 /** Which of two tasks goes first, where that may matter: a flag "one is finished when the other starts" for each way round. */
 export class Orders {
+  /** All that were asked for. */
+  readonly list: Order[] = [];
   readonly #draft: Draft;
   readonly #tasks: readonly TaskNumbers[];
   readonly #flags = new Map<number, number>();
@@ -71,6 +81,7 @@ export class Orders {
     if (known !== undefined) return known;
     const flag = this.#draft.flag();
     this.#flags.set(key, flag);
+    this.list.push({ first, second, flag });
     this.#draft.order(this.#tasks[first]?.finish ?? 0, this.#tasks[second]?.start ?? 0, 0, flag);
     return flag;
   }

@@ -1,7 +1,8 @@
 import type { Engine } from '../../exact/engine';
 import { read } from '../../exact/int-list';
+import { isOpen } from '../../exact/involvement';
 import { Learner } from '../../exact/learner';
-import { luby } from '../../exact/luby';
+import { Chance } from '../../search/chance';
 import { compareObjectives, LEVELS, type Level, type Objective } from '../bay-plan';
 import { boundFinish } from '../bounds/bound-finish';
 import { boundValue } from '../bounds/bound-value';
@@ -9,9 +10,9 @@ import type { CompiledService } from '../compile-service';
 import { type Decided, judgeWork, type Solution } from '../judge-work';
 import { type Encoding, encodeService } from './encode-service';
 import type { Linear } from './linear';
+import { Rounds } from './rounds';
 import { hintsOf, ServiceChooser } from './service-chooser';
 
-const FIRST_RESTART = 50;
 const CLAUSES_KEPT = 4000;
 /** More than anything sums up to, and small enough for the engine's whole numbers. */
 const NO_LIMIT = 1_000_000_000;
@@ -28,12 +29,17 @@ export type ServiceDescent = 'nothing' | 'better' | 'closed';
 
 /**
  * An exact search for the best plan, level by level: while there may be something better on a level, look for it; then
- * hold that level and go on to the next. Concludes and learns like {@link proveShortest}, with the same engine. A
- * descent gives each task a start at most once, so it counts as one schedule.
+ * hold that level and go on to the next. Concludes and learns like {@link proveShortest}, with the same engine; in many
+ * rounds only near the incumbent (see {@link Rounds}). A descent gives each task a start at most once, so it counts as one
+ * schedule.
  */
-export function* proveBest(service: CompiledService, incumbent: ServiceIncumbent): Generator<ServiceDescent> {
+export function* proveBest(
+  service: CompiledService,
+  incumbent: ServiceIncumbent,
+  chance = new Chance(0),
+): Generator<ServiceDescent> {
   for (const level of LEVELS) {
-    yield* proveLevel(service, incumbent, level);
+    yield* proveLevel(service, incumbent, level, chance);
     if (!incumbent.best) break;
     incumbent.bound[level] = incumbent.best.objective[level];
   }
@@ -45,6 +51,7 @@ function* proveLevel(
   service: CompiledService,
   incumbent: ServiceIncumbent,
   level: Level,
+  chance: Chance,
 ): Generator<'nothing' | 'better'> {
   const least = leastCost(service, incumbent, level);
   if (incumbent.best && costOf(incumbent.best, level) <= least) return;
@@ -55,9 +62,12 @@ function* proveLevel(
   const chooser = new ServiceChooser(encoding, engine);
   const learner = new Learner(engine, (slot) => chooser.involvement.touch(slot));
   const hints = new Int32Array(encoding.draft.size);
+  const rounds = new Rounds(service, encoding, chance);
   let known: Solution | undefined;
-  for (let round = 1; ; round += 1) {
-    for (let left = FIRST_RESTART * luby(round); left > 0; left -= 1) {
+  for (;;) {
+    const { held, descents, byWeight } = rounds.next(incumbent.best);
+    let outcome: Outcome = 'clash';
+    for (let left = descents; left > 0 && outcome !== 'heldAgainst'; left -= 1) {
       if (incumbent.best && incumbent.best !== known) {
         known = incumbent.best;
         if (costOf(known, level) <= least) return;
@@ -65,12 +75,13 @@ function* proveLevel(
         engine.backTo(0);
         sum.lower(costOf(known, level) - 1);
       }
-      const found = descend(engine, chooser, hints, round % 2 === 0);
-      if (found) keepBetter(service, encoding, engine, incumbent);
-      else if (!learner.learn()) return;
+      outcome = descend(engine, chooser, held, hints, byWeight(left));
+      if (outcome === 'found') keepBetter(service, encoding, engine, incumbent);
+      if (outcome === 'clash' && !learner.learn()) return;
       chooser.involvement.fade();
-      yield found ? 'better' : 'nothing';
+      yield outcome === 'found' ? 'better' : 'nothing';
     }
+    rounds.end(outcome === 'heldAgainst');
     engine.backTo(0);
     if (!engine.propagate()) return;
     noteBound(incumbent, level, Math.max(least, sum.leastSum(engine.trail)));
@@ -104,11 +115,27 @@ function noteBound({ best, bound }: ServiceIncumbent, level: Level, least: numbe
   bound[level] = level === 'value' ? -cost : cost;
 }
 
-function descend(engine: Engine, chooser: ServiceChooser, hints: Int32Array, byWeight: boolean): boolean {
+/** `heldAgainst`: nothing that holds what is held is better. */
+type Outcome = 'found' | 'clash' | 'heldAgainst';
+
+function descend(
+  engine: Engine,
+  chooser: ServiceChooser,
+  held: readonly number[],
+  hints: Int32Array,
+  byWeight: boolean,
+): Outcome {
+  const { values } = engine.trail;
+  let next = 0;
   while (engine.propagate()) {
-    if (!chooser.decide(engine, hints, byWeight)) return true;
+    while (next < held.length && read(values, 2 * (held[next] ?? 0)) >= 1) next += 1;
+    const flag = held[next];
+    if (flag === undefined) {
+      if (!chooser.decide(engine, hints, byWeight)) return 'found';
+    } else if (isOpen(values, flag)) engine.decide(2 * flag, 1);
+    else return 'heldAgainst';
   }
-  return false;
+  return 'clash';
 }
 
 function keepBetter(

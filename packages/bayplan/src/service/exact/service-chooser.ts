@@ -85,9 +85,11 @@ function raise(engine: Engine, number: number, up: boolean): true {
   return true;
 }
 
-/** What the flags of ways, people and doing are in a plan; all others 0. */
-export function hintsOf({ tasks }: Encoding, { decided }: Solution, hints: Int32Array): void {
+/** What the flags of ways, people, doing and orders are in a plan; all others 0. */
+export function hintsOf({ tasks, orders }: Encoding, { decided }: Solution, hints: Int32Array): void {
   hints.fill(0);
+  for (const { first, second, flag } of orders)
+    hints[flag] = comesFirst(tasks, decided, first, second) ? 1 : 0;
   for (const { task, done, ways, works } of tasks) {
     const one = decided[task.number];
     const way = one && ways[one.way];
@@ -101,4 +103,17 @@ export function hintsOf({ tasks }: Encoding, { decided }: Solution, hints: Int32
       }
     });
   }
+}
+
+/** Whether both are done, and one is finished when the other starts. */
+export function comesFirst(
+  tasks: Encoding['tasks'],
+  decided: Solution['decided'],
+  first: number,
+  second: number,
+): boolean {
+  const [one, other] = [decided[first], decided[second]];
+  const way = one && tasks[first]?.ways[one.way]?.way;
+  if (!one || !other || !way) return false;
+  return one.start + way.duration <= other.start;
 }

@@ -48,7 +48,7 @@ export function openPlanning(service: Service, { seed }: PlanningOptions): Plann
   const compiled = compileService(service);
   const incumbent: ServiceIncumbent = { best: undefined, bound: {} };
   const breeding = breedPlans(compiled, new Chance(seed));
-  const proving = proveBest(compiled, incumbent);
+  const proving = proveBest(compiled, incumbent, new Chance(seed + 1));
   let schedules = 0;
   let turns = 0;
   let proven = false;
