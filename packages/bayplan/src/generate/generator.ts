@@ -1,6 +1,8 @@
 import { at } from '../at';
 import type { CompiledProject } from '../compile-project';
 import { Timeline } from '../timeline';
+import { EligibleJobs } from './eligible-jobs';
+import { UnderWay } from './under-way';
 
 /**
  * Makes schedules of one project, in one direction of time, into arrays that the caller keeps: nothing is allocated on
@@ -10,14 +12,14 @@ export class Generator {
   readonly project: CompiledProject;
   schedules = 0;
   readonly #timeline: Timeline;
-  readonly #waiting: Int32Array;
-  readonly #earliest: Int32Array;
+  readonly #eligible: EligibleJobs;
+  readonly #underWay: UnderWay;
 
   constructor(project: CompiledProject) {
     this.project = project;
     this.#timeline = new Timeline(project);
-    this.#waiting = new Int32Array(project.size);
-    this.#earliest = new Int32Array(project.size);
+    this.#eligible = new EligibleJobs(project);
+    this.#underWay = new UnderWay(project);
   }
 
   /**
@@ -25,22 +27,29 @@ export class Generator {
    * those it waits for. Gives an active schedule: nothing can start earlier unless something else starts later.
    */
   serialInOrder(order: Int32Array, starts: Int32Array): number {
-    this.#begin();
+    this.schedules += 1;
+    this.#timeline.clear();
     let makespan = 0;
     for (let place = 0; place < this.project.size; place += 1) {
-      makespan = Math.max(makespan, this.#placeEarliest(at(order, place), starts));
+      const job = at(order, place);
+      makespan = Math.max(makespan, this.#placeEarliest(job, this.#allowedStart(job, starts), starts));
     }
     return makespan;
   }
 
   /** Serial generation by priority: of the jobs whose predecessors are placed, the least value, then the smallest job. */
   serialByPriority(priorities: Float64Array, starts: Int32Array): number {
-    this.#begin();
+    const eligible = this.#eligible;
+    this.schedules += 1;
+    this.#timeline.clear();
+    eligible.begin();
     let makespan = 0;
-    for (let placed = 0; placed < this.project.size; placed += 1) {
-      const job = this.#leastEligible(priorities);
-      makespan = Math.max(makespan, this.#placeEarliest(job, starts));
-      this.#release(job, at(starts, job));
+    while (eligible.count > 0) {
+      const place = this.#leastEligible(priorities);
+      const job = at(eligible.list, place);
+      const finish = this.#placeEarliest(job, at(eligible.earliest, job), starts);
+      makespan = Math.max(makespan, finish);
+      eligible.take(place, finish);
     }
     return makespan;
   }
@@ -50,90 +59,83 @@ export class Generator {
    * the smallest job. Gives a non-delay schedule: nothing waits that could start. The best schedule may need waiting.
    */
   parallelByPriority(priorities: Float64Array, starts: Int32Array): number {
-    this.#begin();
+    const eligible = this.#eligible;
+    this.schedules += 1;
+    this.#underWay.begin();
+    eligible.begin();
     let makespan = 0;
     let now = 0;
-    for (let placed = 0; placed < this.project.size; ) {
-      const job = this.#leastStartable(priorities, now);
-      if (job === undefined) {
-        now = this.#nextMoment(starts, now);
+    while (eligible.count > 0) {
+      const place = this.#leastStartable(priorities, now);
+      if (place < 0) {
+        now = this.#nextMoment(now);
+        this.#underWay.moveTo(now);
         continue;
       }
+      const job = at(eligible.list, place);
+      const finish = now + at(this.project.durations, job);
       starts[job] = now;
-      this.#timeline.book(job, now);
-      makespan = Math.max(makespan, now + at(this.project.durations, job));
-      this.#release(job, now);
-      placed += 1;
+      this.#underWay.start(job, finish);
+      makespan = Math.max(makespan, finish);
+      eligible.take(place, finish);
     }
     return makespan;
   }
 
-  #begin(): void {
-    const { size, before } = this.project;
-    this.schedules += 1;
-    this.#timeline.clear();
-    this.#earliest.fill(0);
-    for (let job = 0; job < size; job += 1) {
-      this.#waiting[job] = at(before.first, job + 1) - at(before.first, job);
-    }
-  }
-
-  #placeEarliest(job: number, starts: Int32Array): number {
+  #allowedStart(job: number, starts: Int32Array): number {
     const { before, durations } = this.project;
     let from = 0;
     for (let link = at(before.first, job); link < at(before.first, job + 1); link += 1) {
       const other = at(before.others, link);
       from = Math.max(from, at(starts, other) + at(durations, other) + at(before.lags, link));
     }
+    return from;
+  }
+
+  /** Returns the finish. */
+  #placeEarliest(job: number, from: number, starts: Int32Array): number {
     const start = this.#timeline.earliestFit(job, from);
     this.#timeline.book(job, start);
     starts[job] = start;
-    return start + at(durations, job);
+    return start + at(this.project.durations, job);
   }
 
-  /** Takes the job off the list of the waiting, and tells those behind it when they may start. */
-  #release(job: number, start: number): void {
-    const { behind, durations } = this.project;
-    this.#waiting[job] = PLACED;
-    const finish = start + at(durations, job);
-    for (let link = at(behind.first, job); link < at(behind.first, job + 1); link += 1) {
-      const other = at(behind.others, link);
-      this.#waiting[other] = at(this.#waiting, other) - 1;
-      this.#earliest[other] = Math.max(at(this.#earliest, other), finish + at(behind.lags, link));
-    }
-  }
-
+  /** A place in the list of the eligible. */
   #leastEligible(priorities: Float64Array): number {
+    const { list, count } = this.#eligible;
+    let least = 0;
+    for (let place = 1; place < count; place += 1) {
+      if (goesFirst(priorities, at(list, place), at(list, least))) least = place;
+    }
+    return least;
+  }
+
+  /** A place in the list of the eligible, or −1 when nothing can start now. */
+  #leastStartable(priorities: Float64Array, now: number): number {
+    const { list, count, earliest } = this.#eligible;
     let least = -1;
-    for (let job = 0; job < this.project.size; job += 1) {
-      if (at(this.#waiting, job) !== 0) continue;
-      if (least < 0 || at(priorities, job) < at(priorities, least)) least = job;
+    for (let place = 0; place < count; place += 1) {
+      const job = at(list, place);
+      if (at(earliest, job) > now) continue;
+      if (least >= 0 && !goesFirst(priorities, job, at(list, least))) continue;
+      if (this.#underWay.fits(job)) least = place;
     }
     return least;
   }
 
-  #leastStartable(priorities: Float64Array, now: number): number | undefined {
-    let least: number | undefined;
-    for (let job = 0; job < this.project.size; job += 1) {
-      if (at(this.#waiting, job) !== 0 || at(this.#earliest, job) > now) continue;
-      if (least !== undefined && at(priorities, job) >= at(priorities, least)) continue;
-      if (this.#timeline.fitsAt(job, now)) least = job;
-    }
-    return least;
-  }
-
-  /** The next moment at which anything changes: something placed finishes, or something eligible has waited long enough. */
-  #nextMoment(starts: Int32Array, now: number): number {
-    let next = Number.POSITIVE_INFINITY;
-    for (let job = 0; job < this.project.size; job += 1) {
-      const waiting = at(this.#waiting, job);
-      if (waiting > 0) continue;
-      const moment =
-        waiting === PLACED ? at(starts, job) + at(this.project.durations, job) : at(this.#earliest, job);
-      if (moment > now) next = Math.min(next, moment);
+  /** The next moment at which anything changes: something finishes, or something eligible has waited long enough. */
+  #nextMoment(now: number): number {
+    const { list, count, earliest } = this.#eligible;
+    let next = this.#underWay.nextFinish(now);
+    for (let place = 0; place < count; place += 1) {
+      const moment = at(earliest, at(list, place));
+      if (moment > now && moment < next) next = moment;
     }
     return next;
   }
 }
 
-const PLACED = -1;
+function goesFirst(priorities: Float64Array, one: number, other: number): boolean {
+  const difference = at(priorities, one) - at(priorities, other);
+  return difference < 0 || (difference === 0 && one < other);
+}
