@@ -6,7 +6,7 @@ import type { Chance } from './chance';
 import { breedSchedules, type Made } from './population';
 
 /** So many schedules are bred before the exact search begins: it proves faster what it need not find. */
-const BRED_FIRST = 1000;
+const BRED_FIRST = 300;
 
 /**
  * Breeding and exact search in turn, schedule by schedule; both shorten the same incumbent. Yields after every schedule

@@ -9,15 +9,15 @@ export interface Member {
   sumOfStarts: number;
 }
 
-/** The best schedules of one side, no two of them the same, and a memory of everything ever generated there. */
+/**
+ * Good schedules of one side, unlike each other, and a memory of everything ever generated there. There are few at first,
+ * so that a short search gets somewhere, and more as it grows longer, so that it doesn't settle too soon.
+ */
 export class Members {
   readonly list: Member[] = [];
-  readonly #capacity: number;
   readonly #seen = new Set<number>();
-
-  constructor(capacity: number) {
-    this.#capacity = capacity;
-  }
+  #capacity = FEWEST;
+  #asked = 0;
 
   get full(): boolean {
     return this.list.length >= this.#capacity;
@@ -25,6 +25,8 @@ export class Members {
 
   /** Whether the same starts were asked about before. Rarely a new one is taken for an old one: that only loses a child. */
   seenBefore(starts: Int32Array): boolean {
+    this.#asked += 1;
+    this.#capacity = Math.max(FEWEST, Math.round(GROWTH * Math.sqrt(this.#asked)));
     const mark = fingerprint(starts);
     if (this.#seen.has(mark)) return true;
     if (this.#seen.size >= MOST_REMEMBERED) this.#seen.clear();
@@ -32,22 +34,43 @@ export class Members {
     return false;
   }
 
-  /** Takes the place of the worst, unless it is worse itself or already there. */
-  admit({ durations }: CompiledProject, starts: Int32Array, makespan: number): void {
-    let sumOfStarts = 0;
-    for (let job = 0; job < durations.length; job += 1) sumOfStarts += at(starts, job);
-    const member = { starts, makespan, sumOfStarts };
-    if (this.list.some((other) => isSame(other, member))) return;
-    if (!this.full) {
-      this.list.push({ ...member, starts: starts.slice() });
-      return;
+  /**
+   * Takes the place of the member it is most like, if that is close and worse (a form of crowding: Mahfoud 1992); else of
+   * the worst, unless it is worse itself. Two of the same length with the same sum of starts count as one.
+   */
+  admit(project: CompiledProject, starts: Int32Array, makespan: number): void {
+    const member = { starts, makespan, sumOfStarts: sumOf(starts) };
+    if (this.list.some((other) => isAsGood(other, member))) return;
+    const rival = this.#closest(project, member) ?? (this.full ? this.#worst() : undefined);
+    if (!rival) this.list.push({ ...member, starts: starts.slice() });
+    else if (isBetter(member, rival)) {
+      this.list[this.list.indexOf(rival)] = { ...member, starts: starts.slice() };
     }
-    const worst = this.list.reduce((one, other) => (isBetter(one, other) ? other : one));
-    if (isBetter(worst, member)) return;
-    this.list[this.list.indexOf(worst)] = { ...member, starts: starts.slice() };
+  }
+
+  #worst(): Member {
+    return this.list.reduce((one, other) => (isBetter(one, other) ? other : one));
+  }
+
+  /** The member most like this one, if they are close. */
+  #closest({ size }: CompiledProject, { starts, makespan }: Member): Member | undefined {
+    let least = CLOSE * makespan * size;
+    let closest: Member | undefined;
+    for (const member of this.list) {
+      const distance = distanceBetween(member.starts, starts);
+      if (distance >= least) continue;
+      least = distance;
+      closest = member;
+    }
+    return closest;
   }
 }
 
+const FEWEST = 15;
+/** Members for the square root of the schedules generated on this side. */
+const GROWTH = 1;
+/** Of the makespan: the mean difference between the starts of two schedules that are close. */
+const CLOSE = 0.01;
 const MOST_REMEMBERED = 200_000;
 
 export function isBetter(one: Member, other: Member): boolean {
@@ -55,9 +78,18 @@ export function isBetter(one: Member, other: Member): boolean {
   return one.sumOfStarts < other.sumOfStarts;
 }
 
-function isSame(one: Member, other: Member): boolean {
-  if (one.makespan !== other.makespan || one.sumOfStarts !== other.sumOfStarts) return false;
-  return one.starts.every((start, job) => start === at(other.starts, job));
+function isAsGood(one: Member, other: Member): boolean {
+  return one.makespan === other.makespan && one.sumOfStarts === other.sumOfStarts;
+}
+
+function sumOf(starts: Int32Array): number {
+  return starts.reduce((sum, start) => sum + start, 0);
+}
+
+function distanceBetween(one: Int32Array, other: Int32Array): number {
+  let distance = 0;
+  for (let job = 0; job < one.length; job += 1) distance += Math.abs(at(one, job) - at(other, job));
+  return distance;
 }
 
 /** Fowler, Noll & Vo's hash over the starts, as one whole number. */

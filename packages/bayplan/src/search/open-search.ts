@@ -31,14 +31,14 @@ export interface Search {
  * Method: a genetic algorithm with forward-backward improvement on two populations, one of left-justified and one of
  * right-justified schedules, which breed in turn (Debels & Vanhoucke 2005); the family is that of Hartmann (1998, activity
  * lists), Alcaraz & Maroto (2001) and Valls, Ballestín & Quintanilla (2005, 2008). A child takes its parent's starts as an
- * activity list, with the order in one window of time shuffled or taken from a second parent (see `breed`), and is
- * decoded by the serial or, sometimes, the parallel scheme in its population's direction of time. It is then justified into
+ * activity list, with the order in one window of time changed by chance or taken from a second parent (see `breed`), and is
+ * decoded by the serial or the parallel scheme in its population's direction of time. It is then justified into
  * the other direction and, if good enough, joins the other population: over two generations that is a double justification
  * with a search step in each half. The first members come from five priority rules under both schemes and both
  * directions, then from blurred latest finish times (Kolisch & Drexl 1996 sample likewise). A child that came out like
  * one seen before, or much longer than the best, is not justified.
  *
- * After a thousand schedules an exact search takes turns with the breeding, schedule by schedule, each starting from the
+ * After three hundred schedules an exact search takes turns with the breeding, schedule by schedule, each starting from the
  * best of both; it learns from contradictions and in the end proves that nothing shorter exists (see `proveShortest`).
  *
  * Counting follows Kolisch & Hartmann (2006): a schedule is every pass that gives each activity a start at most once, so a

@@ -6,10 +6,9 @@ import { breed } from './breed';
 import type { Chance } from './chance';
 import { Members } from './members';
 
-const MEMBERS = 20;
 const MOST_RANDOM_STARTS = 100;
 const PARALLEL_SHARE_AT_FIRST = 0.5;
-const PARALLEL_SHARE = 0.3;
+const PARALLEL_SHARE = 0.4;
 const BLUR = 0.3;
 /** A child longer than the best by more than this is not worth another schedule. */
 const HOPELESS = 1.06;
@@ -62,7 +61,7 @@ interface Way {
 }
 
 function openCamp(side: Side): Camp {
-  return { side, members: new Members(MEMBERS), starts: new Int32Array(side.project.size) };
+  return { side, members: new Members(), starts: new Int32Array(side.project.size) };
 }
 
 /** By priority rules, then by blurred ones until both camps are full. Returns the shortest makespan. */
