@@ -74,12 +74,18 @@ describe('fitPowerLaw on MIL-HDBK-189 (1981) appendix C', () => {
   });
 });
 
+/** Whether the shape stays below 100: beyond, at 1000 of distance, the rate can't be written down. */
+function isSpread(events: readonly number[]): boolean {
+  const last = Math.max(...events);
+  return events.reduce((sum, event) => sum + Math.log(last / event), 0) > events.length / 100;
+}
+
 const someHistory: fc.Arbitrary<EventHistory> = fc
   .tuple(
     fc.array(fc.integer({ min: 1, max: 999 }), { minLength: 3, maxLength: 25 }),
     fc.constantFrom('distance', 'failure'),
   )
-  .filter(([events]) => new Set(events).size > 1)
+  .filter(([events]) => isSpread(events))
   .map(([events, stoppedAt]) =>
     stoppedAt === 'distance' ? { stoppedAt, events, end: 1000 } : { stoppedAt, events },
   );
@@ -158,6 +164,11 @@ describe('fitPowerLaw', () => {
       'Only 2 failures are known; growth needs at least 3.',
     );
     expect(refused(fitPowerLaw({ stoppedAt: 'failure', events: [10, 10, 10] })).reason).toBe('noSpread');
+    // A shape of 3000: 999 to that power is beyond every number.
+    expect(refused(fitPowerLaw({ stoppedAt: 'failure', events: [998, 999, 999] })).reason).toBe('noSpread');
+    expect(refused(fitPowerLaw({ stoppedAt: 'failure', events: [0.1, 0.1001, 0.1001] })).reason).toBe(
+      'noSpread',
+    );
   });
 
   it('throws on nonsense', () => {

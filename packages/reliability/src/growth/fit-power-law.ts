@@ -48,6 +48,7 @@ export interface PowerLawFit {
 }
 
 const FEWEST_FAILURES = 3;
+const NO_SPREAD = 'All failures lie at the very end, so there is no growth to read.';
 
 /**
  * The power law of reliability growth: are the repairs and changes making failures rarer, and how far does it run between
@@ -60,7 +61,8 @@ const FEWEST_FAILURES = 3;
  * Crow 1974; MIL-HDBK-189 (1981) appendix C; bias correction and approximate bounds NIST/SEMATECH e-Handbook 8.4.5.2;
  * exact bounds Crow 1982, Technometrics 24:67-72 (see `boundDistanceNow`).
  *
- * Refuses fewer than 3 failures, and `noSpread` when all lie at the very end.
+ * Refuses fewer than 3 failures, and `noSpread` when all lie at the very end, or so near that the
+ * rate is too small or too large a number to write down.
  *
  * @throws RangeError when an event is not above 0 or beyond the end, or the level is not between 0 and 1
  * @example
@@ -77,8 +79,9 @@ export function fitPowerLaw(
   const refusal = refuseFewFailures(failures, FEWEST_FAILURES, 'growth');
   if (refusal) return refusal;
   const logSum = counted.reduce((sum, event) => sum + Math.log(end / event), 0);
-  if (logSum === 0)
-    return refuse('noSpread', 'All failures lie at the very end, so there is no growth to read.');
+  if (logSum === 0) return refuse('noSpread', NO_SPREAD);
+  const maximumLikelihood = readLaw(failures / logSum, failures, end);
+  if (!isWritable(maximumLikelihood.rate)) return refuse('noSpread', NO_SPREAD);
 
   const freedom = 2 * counted.length;
   const shapeBounds = {
@@ -91,7 +94,7 @@ export function fitPowerLaw(
     ok: true,
     failures,
     end,
-    maximumLikelihood: readLaw(failures / logSum, failures, end),
+    maximumLikelihood,
     corrected,
     shapeBounds,
     distanceNowBounds: {
@@ -111,6 +114,11 @@ export function fitPowerLaw(
 function readLaw(shape: number, failures: number, end: number): PowerLaw {
   const distanceNow = end / (failures * shape);
   return { shape, rate: failures / end ** shape, intensityNow: 1 / distanceNow, distanceNow };
+}
+
+/** A shape in the hundreds takes the rate out of what a number can hold: nothing could be worked out from it. */
+function isWritable(rate: number): boolean {
+  return rate > 0 && Number.isFinite(rate);
 }
 
 function approximateBounds(
