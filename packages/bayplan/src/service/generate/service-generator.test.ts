@@ -84,6 +84,24 @@ describe('ServiceGenerator', () => {
     expect(made?.decided[0]?.people).toEqual([[]]);
   });
 
+  it('gives nobody what waits for itself, also when the plan before gave it somebody', () => {
+    const tasks = [
+      task('up', 1, { mandatory: false }),
+      task('down', 1, { mandatory: false }),
+      task('hub', 2, { open: ['stands'] }),
+      task('roll', 1, { closed: ['stands'], after: [{ task: 'hub' }] }),
+    ];
+    const accesses = [{ id: 'stands', car: 'car', opening: 'up', closing: 'down' }];
+    const service = { ...serviceOf(tasks, ['Ada']), accesses };
+    const generator = new ServiceGenerator(compileService(service));
+    const before = generator.generate(genesOf(service));
+    expect(before?.broken).toBe(0);
+    expect(before?.decided.map((one) => one?.people)).toEqual([[[0]], [[0]], [[0]], [[0]]]);
+    const made = generator.generate({ ...genesOf(service), sides: new Uint8Array(4) });
+    expect(made?.broken).toBeGreaterThan(0);
+    expect(made?.decided.map((one) => one?.people)).toEqual([[[]], [[]], [[]], [[]]]);
+  });
+
   it('makes the same of the same genes, whatever it made before', () => {
     fc.assert(
       fc.property(anyService({ most: 7 }), fc.array(DICE, { minLength: 2, maxLength: 4 }), (service, all) => {
