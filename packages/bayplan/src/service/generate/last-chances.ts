@@ -1,6 +1,7 @@
 import { at } from '../../at';
 import type { CompiledTask } from '../compile-service';
 import type { Ties } from './choose-work';
+import type { Dispensable } from './dispensable';
 import type { Placements } from './placements';
 import type { Waiting } from './waiting';
 
@@ -11,23 +12,15 @@ export class LastChances {
   /** By when each must be finished for what can't be left to be finished by the out-time after it. */
   readonly #latest: Float64Array;
   readonly #isEnd: Uint8Array;
-  readonly #isTied: Uint8Array;
-  /** By task: who else needs what is opened for it. */
-  readonly #sharers: readonly (readonly (readonly number[])[])[];
+  readonly #dispensable: Dispensable;
 
-  constructor(placements: Placements, waiting: Waiting, { ends, together }: Ties) {
+  constructor(placements: Placements, waiting: Waiting, { ends }: Ties, dispensable: Dispensable) {
     const { tasks } = placements.service;
-    const isEnd = (task: number) => ends.some(({ end }) => end === task);
     this.#placements = placements;
     this.#waiting = waiting;
     this.#latest = new Float64Array(tasks.length);
-    this.#isEnd = Uint8Array.from(tasks, ({ number }) => Number(isEnd(number)));
-    this.#isTied = Uint8Array.from(tasks, ({ number }) =>
-      Number(isEnd(number) || together.some((pair) => pair.includes(number))),
-    );
-    this.#sharers = tasks.map(({ number }) =>
-      ends.flatMap(({ users }) => (users.includes(number) ? [users] : [])),
-    );
+    this.#isEnd = Uint8Array.from(tasks, ({ number }) => Number(ends.some(({ end }) => end === number)));
+    this.#dispensable = dispensable;
   }
 
   begin(): void {
@@ -39,7 +32,7 @@ export class LastChances {
 
   /** For what can be left, when it must start at the latest. */
   of(task: CompiledTask): number | undefined {
-    if (!this.#canLeave(task)) return undefined;
+    if (!this.#dispensable.has(task)) return undefined;
     return at(this.#latest, task.number) - this.#placements.durationOf(task.number);
   }
 
@@ -58,13 +51,5 @@ export class LastChances {
 
   #stays(task: number): boolean {
     return this.#placements.service.tasks[task]?.must === true || at(this.#isEnd, task) === 1;
-  }
-
-  /** Nothing that must be done, or that something else hangs on. */
-  #canLeave({ number, must }: CompiledTask): boolean {
-    if (must || at(this.#isTied, number)) return false;
-    return (this.#sharers[number] ?? []).every((users) =>
-      users.some((user) => user !== number && this.#placements.isPlaced(user)),
-    );
   }
 }

@@ -24,11 +24,15 @@ export class Queue {
   /** Takes out the first one that is ready. */
   takeFirst(isReady: (task: number) => boolean): number | undefined {
     for (let place = 0; place < this.#count; place += 1) {
-      const task = at(this.#pending, place);
-      if (!isReady(task)) continue;
-      this.#pending.copyWithin(place, place + 1, this.#count);
-      this.#count -= 1;
-      return task;
+      if (isReady(at(this.#pending, place))) return this.#takeOut(place);
+    }
+    return undefined;
+  }
+
+  /** Takes out the last one that is wanted. */
+  takeLast(isWanted: (task: number) => boolean): number | undefined {
+    for (let place = this.#count - 1; place >= 0; place -= 1) {
+      if (isWanted(at(this.#pending, place))) return this.#takeOut(place);
     }
     return undefined;
   }
@@ -38,5 +42,12 @@ export class Queue {
     const all = this.#pending.slice(0, this.#count);
     this.#count = 0;
     return all;
+  }
+
+  #takeOut(place: number): number {
+    const task = at(this.#pending, place);
+    this.#pending.copyWithin(place, place + 1, this.#count);
+    this.#count -= 1;
+    return task;
   }
 }

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { checkBayPlan } from '../check-bay-plan';
 import { compileService } from '../compile-service';
 import { anyService } from '../fixtures';
+import { toBayPlan } from '../judge-work';
 import type { Service, ServiceTask } from '../service-model';
 import { LEFT } from './choose-work';
 import { type Genes, ServiceGenerator } from './service-generator';
@@ -21,6 +23,11 @@ function serviceOf(tasks: readonly ServiceTask[], people: readonly string[]): Se
     accesses: [],
     tasks,
   };
+}
+
+/** Of its tasks `up` and `down` open and close what the others need open or closed. */
+function onStands(service: Service): Service {
+  return { ...service, accesses: [{ id: 'stands', car: 'car', opening: 'up', closing: 'down' }] };
 }
 
 /** All by the first way, in the order of the tasks. */
@@ -84,6 +91,58 @@ describe('ServiceGenerator', () => {
     expect(made?.decided[0]?.people).toEqual([[]]);
   });
 
+  it('leaves the least urgent of what waits for itself, and nothing that only waits for that', () => {
+    const optional = { mandatory: false };
+    const tasks = [
+      task('up', 1, optional),
+      task('down', 1, optional),
+      task('hub', 2, { open: ['stands'] }),
+      task('clean', 1, { ...optional, after: [{ task: 'hub' }] }),
+      task('roll', 1, { ...optional, closed: ['stands'], after: [{ task: 'clean' }] }),
+      task('wash', 1, { ...optional, after: [{ task: 'roll' }] }),
+    ];
+    const service = onStands(serviceOf(tasks, ['Ada']));
+    const generator = new ServiceGenerator(compileService(service));
+    const leftBy = (priorities: readonly number[]) => {
+      const genes = { ...genesOf(service), sides: new Uint8Array(tasks.length) };
+      const made = generator.generate({ ...genes, priorities: Float64Array.from(priorities) });
+      expect(made?.broken).toBe(0);
+      return tasks.filter((_, number) => !made?.decided[number]).map(({ id }) => id);
+    };
+    expect(leftBy([0, 1, 2, 3, 4, 5])).toEqual(['roll']);
+    expect(leftBy([0, 1, 2, 4, 3, 5])).toEqual(['clean']);
+  });
+
+  it('leaves what needs something open and waits for itself where what must be done keeps it open', () => {
+    const tasks = [
+      task('up', 1, { mandatory: false }),
+      task('down', 1, { mandatory: false }),
+      task('hub', 2, { mandatory: false, open: ['stands'] }),
+      task('roll', 1, { closed: ['stands'], after: [{ task: 'hub' }] }),
+      task('pads', 2, { open: ['stands'] }),
+    ];
+    const service = onStands(serviceOf(tasks, ['Ada']));
+    const generator = new ServiceGenerator(compileService(service));
+    const made = generator.generate({ ...genesOf(service), sides: new Uint8Array(5) });
+    expect(made?.broken).toBe(0);
+    expect(made?.decided.map((one) => one?.start)).toEqual([1, 4, undefined, 0, 2]);
+  });
+
+  it('keeps every rule whenever it says that it breaks none', () => {
+    let plans = 0;
+    fc.assert(
+      fc.property(anyService({ most: 7 }), DICE, (service, dice) => {
+        const compiled = compileService(service);
+        const made = new ServiceGenerator(compiled).generate(anyGenes(service, dice));
+        if (made?.broken !== 0) return;
+        plans += 1;
+        expect(checkBayPlan(service, toBayPlan(compiled, made))).toEqual([]);
+      }),
+      { numRuns: 300 },
+    );
+    expect(plans).toBeGreaterThan(20);
+  });
+
   it('gives nobody what waits for itself, also when the plan before gave it somebody', () => {
     const tasks = [
       task('up', 1, { mandatory: false }),
@@ -91,8 +150,7 @@ describe('ServiceGenerator', () => {
       task('hub', 2, { open: ['stands'] }),
       task('roll', 1, { closed: ['stands'], after: [{ task: 'hub' }] }),
     ];
-    const accesses = [{ id: 'stands', car: 'car', opening: 'up', closing: 'down' }];
-    const service = { ...serviceOf(tasks, ['Ada']), accesses };
+    const service = onStands(serviceOf(tasks, ['Ada']));
     const generator = new ServiceGenerator(compileService(service));
     const before = generator.generate(genesOf(service));
     expect(before?.broken).toBe(0);

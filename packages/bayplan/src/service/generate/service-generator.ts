@@ -1,6 +1,7 @@
 import type { CompiledService, CompiledTask } from '../compile-service';
 import { judgeWork, type Solution } from '../judge-work';
 import { settleWays, type Ties, tiesOf } from './choose-work';
+import { Dispensable } from './dispensable';
 import { LastChances } from './last-chances';
 import { LongestLags } from './longest-lags';
 import { Openings } from './openings';
@@ -28,9 +29,9 @@ const MOST_REPAIRS = 6;
 
 /**
  * Serial generation: task by task, each at the earliest time at which its people, tools and place are free, people who
- * did the work before it first. Optional work that would make a car late is left. What is under way or pinned to a time is
- * placed before all else. Where a longest lag is missed, what came too early is held back and everything made again, a few
- * times.
+ * did the work before it first. Optional work that would make a car late is left, and so is what waits for itself, as far as
+ * that is needed. What is under way or pinned to a time is placed before all else. Where a longest lag is missed, what came
+ * too early is held back and everything made again, a few times.
  */
 export class ServiceGenerator {
   readonly service: CompiledService;
@@ -39,6 +40,7 @@ export class ServiceGenerator {
   readonly #ties: Ties;
   readonly #placements: Placements;
   readonly #waiting: Waiting;
+  readonly #dispensable: Dispensable;
   readonly #chances: LastChances;
   readonly #lags: LongestLags;
   readonly #openings: Openings;
@@ -53,7 +55,8 @@ export class ServiceGenerator {
     this.#placements = new Placements(service);
     this.starts = this.#placements.starts;
     this.#waiting = new Waiting(this.#placements);
-    this.#chances = new LastChances(this.#placements, this.#waiting, this.#ties);
+    this.#dispensable = new Dispensable(this.#placements, this.#ties);
+    this.#chances = new LastChances(this.#placements, this.#waiting, this.#ties, this.#dispensable);
     this.#lags = new LongestLags(this.#placements);
     this.#horizon = service.latest + service.tasks.reduce((sum, task) => sum + longestOf(task), 0);
     this.#openings = new Openings(this.#placements, this.#horizon);
@@ -114,8 +117,30 @@ export class ServiceGenerator {
   }
 
   #next(): CompiledTask | undefined {
-    const next = this.#queue.takeFirst((task) => this.#waiting.isReady(task));
-    return next === undefined ? undefined : this.service.tasks[next];
+    for (;;) {
+      const next = this.#queue.takeFirst((task) => this.#waiting.isReady(task));
+      if (next !== undefined) return this.service.tasks[next];
+      if (!this.#breakCircle()) return undefined;
+    }
+  }
+
+  /** When nothing is ready: leaves the least urgent that can be left of what waits for itself. False when there is nothing. */
+  #breakCircle(): boolean {
+    const task = this.#queue.takeLast((one) => this.#canBreak(one));
+    if (task === undefined) return false;
+    this.starts[task] = this.#lags.heldUntil(task);
+    this.#leave(task);
+    return true;
+  }
+
+  #canBreak(number: number): boolean {
+    const task = this.service.tasks[number];
+    return task !== undefined && this.#dispensable.has(task) && this.#waiting.isOnCircle(number);
+  }
+
+  #leave(task: number): void {
+    this.#waiting.release(task);
+    this.#placements.leave(task);
   }
 
   /**
@@ -127,8 +152,7 @@ export class ServiceGenerator {
     const start = this.#openings.find(task, from, last);
     if (start > last && Number.isFinite(start)) {
       this.starts[number] = start;
-      this.#waiting.release(number);
-      this.#placements.leave(number);
+      this.#leave(number);
       return 0;
     }
     const fits = Number.isFinite(start);

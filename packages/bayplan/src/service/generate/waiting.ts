@@ -40,6 +40,20 @@ export class Waiting {
     for (const wait of this.#waitsFrom[task] ?? []) if (this.counts(wait)) this.#add(wait.to, -1);
   }
 
+  /** Whether the task waits, by way of others that aren't placed yet, for itself. */
+  isOnCircle(task: number): boolean {
+    // Grows while it is walked.
+    const waiters = new Set([task]);
+    for (const one of waiters) {
+      for (const wait of this.#waitsFrom[one] ?? []) {
+        if (!this.counts(wait) || this.#placements.isPlaced(wait.to)) continue;
+        if (wait.to === task) return true;
+        waiters.add(wait.to);
+      }
+    }
+    return false;
+  }
+
   /** When all that the task waits for is over; no earlier than `earliest`. */
   overBy(task: number, earliest: number): number {
     let time = earliest;
