@@ -91,6 +91,33 @@ describe('ServiceGenerator', () => {
     expect(made?.decided[0]?.people).toEqual([[]]);
   });
 
+  it('gives what can only come before an opening its turn no later than that, and what it waits for too', () => {
+    const optional = { mandatory: false };
+    const startsWith = (rollMinutes: number, rollPriority: number, after: ServiceTask['after'] = []) => {
+      const tasks = [
+        task('up', 1, optional),
+        task('down', 1, optional),
+        task('pads', 2, { open: ['stands'] }),
+        task('hub', 2, { ...optional, open: ['stands'], after: [{ task: 'roll' }] }),
+        task('wash', 7, optional),
+        task('roll', rollMinutes, { ...optional, closed: ['stands'], after }),
+        task('look', 1, optional),
+      ];
+      const service = onStands(serviceOf(tasks, ['Ada']));
+      const genes = { ...genesOf(service), sides: new Uint8Array(tasks.length) };
+      genes.priorities[5] = rollPriority;
+      const made = new ServiceGenerator(compileService(service)).generate(genes);
+      expect(made).toMatchObject({ broken: 0, objective: { late: 0 } });
+      return made?.decided.map((one) => one?.start);
+    };
+    expect(startsWith(2, 5)).toEqual([2, 7, 3, 5, undefined, 0, 8]);
+    // There is no time for it, but time for all the rest that needs the car up.
+    expect(startsWith(8, 5)).toEqual([0, 5, 1, 3, undefined, undefined, 6]);
+    const afterLook = [{ task: 'look' }];
+    expect(startsWith(2, 5, afterLook)).toEqual([3, 8, 4, 6, undefined, 1, 0]);
+    expect(startsWith(2, -1, afterLook)).toEqual([3, 8, 4, 6, undefined, 1, 0]);
+  });
+
   it('leaves the least urgent of what waits for itself, and nothing that only waits for that', () => {
     const optional = { mandatory: false };
     const tasks = [

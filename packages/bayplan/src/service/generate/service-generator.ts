@@ -7,12 +7,13 @@ import { LongestLags } from './longest-lags';
 import { Openings } from './openings';
 import { Placements } from './placements';
 import { Queue } from './queue';
+import { Urgency } from './urgency';
 import { Waiting } from './waiting';
 import { sidelessOf } from './waits';
 
 /** What a plan is made from. Task by task. */
 export interface Genes {
-  /** The least goes first. */
+  /** The least goes first, see {@link Urgency}. */
   priorities: Float64Array;
   /** The number of the way, or {@link LEFT}. */
   ways: Int32Array;
@@ -40,6 +41,7 @@ export class ServiceGenerator {
   readonly #ties: Ties;
   readonly #placements: Placements;
   readonly #waiting: Waiting;
+  readonly #urgency: Urgency;
   readonly #dispensable: Dispensable;
   readonly #chances: LastChances;
   readonly #lags: LongestLags;
@@ -55,6 +57,7 @@ export class ServiceGenerator {
     this.#placements = new Placements(service);
     this.starts = this.#placements.starts;
     this.#waiting = new Waiting(this.#placements);
+    this.#urgency = new Urgency(this.#placements, this.#waiting);
     this.#dispensable = new Dispensable(this.#placements, this.#ties);
     this.#chances = new LastChances(this.#placements, this.#waiting, this.#ties, this.#dispensable);
     this.#lags = new LongestLags(this.#placements);
@@ -73,18 +76,19 @@ export class ServiceGenerator {
       return undefined;
     }
     this.#lags.begin();
-    this.#queue.sort(priorities);
-    let broken = this.#placeAll(sides);
+    this.#waiting.choose(sides);
+    this.#queue.sort(this.#urgency.of(priorities));
+    let broken = this.#placeAll();
     for (let again = 0; again < MOST_REPAIRS && broken > 0 && this.#lags.holdBack(); again += 1) {
-      broken = this.#placeAll(sides);
+      broken = this.#placeAll();
     }
     return { ...judgeWork(this.service, this.#placements.read()), broken };
   }
 
   /** Returns by how much the rules are broken. */
-  #placeAll(sides: Uint8Array): number {
+  #placeAll(): number {
     this.schedules += 1;
-    this.#begin(sides);
+    this.#begin();
     let broken = 0;
     for (const task of this.#fixed) {
       if (this.#placements.isDone(task.number)) broken += this.#place(task, task.start ?? 0);
@@ -108,10 +112,10 @@ export class ServiceGenerator {
     return rest.length;
   }
 
-  #begin(sides: Uint8Array): void {
+  #begin(): void {
     this.#placements.clear();
     this.#openings.clear();
-    this.#waiting.begin(sides);
+    this.#waiting.begin();
     this.#chances.begin();
     this.#queue.fill((task) => this.#placements.isDone(task) && !this.#placements.isFixed(task));
   }

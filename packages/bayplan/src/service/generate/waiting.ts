@@ -21,9 +21,13 @@ export class Waiting {
     this.#waiting = new Int32Array(tasks.length);
   }
 
-  /** Nothing is placed yet; nothing waits for what is fixed. */
-  begin(sides: Uint8Array): void {
+  /** From now on each that has a choice is on that side. */
+  choose(sides: Uint8Array): void {
     this.#sides = sides;
+  }
+
+  /** Nothing is placed yet; nothing waits for what is fixed. */
+  begin(): void {
     this.#waiting.fill(0);
     for (const wait of this.#waits) {
       if (this.counts(wait) && !this.#placements.isFixed(wait.from)) this.#add(wait.to, 1);
@@ -77,6 +81,11 @@ export class Waiting {
   /** All waits, also those that don't count. */
   get all(): readonly Wait[] {
     return this.#waits;
+  }
+
+  /** The waits of one task, also those that don't count. */
+  before(task: number): readonly Wait[] {
+    return this.#waitsTo[task] ?? [];
   }
 
   counts({ from, to, chooser, side, onlyWith }: Wait): boolean {

@@ -3,10 +3,10 @@ import type { Chance } from '../../search/chance';
 import { compareObjectives } from '../bay-plan';
 import type { CompiledService } from '../compile-service';
 import { LEFT } from '../generate/choose-work';
+import { sideFor } from '../generate/forced-sides';
 import { type Generated, type Genes, ServiceGenerator } from '../generate/service-generator';
 import { servicePriorities } from '../generate/service-priorities';
 import { type BreedingGround, breedingGroundOf } from './breeding-ground';
-import { sideFor } from './forced-sides';
 import { type Parent, varyGenes } from './vary-genes';
 
 const PARENTS = 16;

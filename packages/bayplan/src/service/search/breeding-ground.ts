@@ -1,5 +1,5 @@
 import type { CompiledService } from '../compile-service';
-import { forcedSides } from './forced-sides';
+import { forcedSides } from '../generate/forced-sides';
 import { stagesOf } from './stages-of';
 
 /** A service with what every child of the breeding goes by. */

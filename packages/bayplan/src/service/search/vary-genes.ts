@@ -2,10 +2,10 @@ import { at } from '../../at';
 import type { Chance } from '../../search/chance';
 import type { CompiledService } from '../compile-service';
 import { LEFT } from '../generate/choose-work';
+import { sideFor } from '../generate/forced-sides';
 import type { Generated, Genes } from '../generate/service-generator';
 import type { BreedingGround } from './breeding-ground';
 import { exchangeWork } from './exchange-work';
-import { sideFor } from './forced-sides';
 
 const WINDOW = 0.4;
 const OTHER_CHOICE = 0.5;
