@@ -1,16 +1,25 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { lowerBounds } from '@halfshaft/bayplan';
+import { lowerBounds, type RuleOptions, scheduleByRule } from '@halfshaft/bayplan';
 import { type Instance, type Measured, measureSearch, printAverages, readBudgets } from './measure-search';
 import { readPsplib } from './read-psplib';
 
-const USAGE = `Usage: npx tsx tests/bench/psplib.ts FOLDER [--schedules 1000,5000] [--limit N] [--seed S] [--bounds FILE]
+const USAGE = `Usage: npx tsx tests/bench/psplib.ts FOLDER [--schedules 1000,5000] [--limit N] [--seed S] [--bounds FILE] [--rules]
 
 Solves every .sm file of FOLDER (PSPLIB, single mode) and prints how far each best schedule is from the optimum, or from the
 best known length, in FILE (default: FOLDER/optimum/optimum.csv; columns problem, optimum; "82..87" counts as 87). Where none
 is known it is measured from the critical path. Every schedule is checked. --limit solves the first N files only. The seconds
-are those of the clock, from the opening of the search.`;
+are those of the clock, from the opening of the search. --rules makes one schedule of each file by each of five rules instead,
+with ties to the smaller number, and prints the sums of their lengths.`;
+
+const RULES: readonly RuleOptions[] = [
+  { rule: 'activityNumber', scheme: 'serial' },
+  { rule: 'latestFinish', scheme: 'serial' },
+  { rule: 'latestFinish', scheme: 'serial', justify: true },
+  { rule: 'latestFinish', scheme: 'parallel' },
+  { rule: 'latestFinish', scheme: 'parallel', justify: true },
+];
 
 interface Known extends Instance {
   from: 'optimum' | 'criticalPath';
@@ -34,6 +43,15 @@ function readInstance(folder: string, name: string, known: ReadonlyMap<string, n
   return { name, project, reference: lowerBounds(project).criticalPath, from: 'criticalPath' };
 }
 
+function printRules(instances: readonly Known[]): void {
+  for (const options of RULES) {
+    const lengths = instances.map(({ project }) => scheduleByRule(project, options).makespan);
+    const sum = lengths.reduce((total, length) => total + length, 0);
+    const justified = options.justify ? ', justified' : '';
+    console.log(`${options.rule}, ${options.scheme}${justified}: ${sum} in ${lengths.length} projects`);
+  }
+}
+
 function printInstance({ name, reference }: Instance, results: readonly Measured[]): void {
   const cells = results.map(
     ({ makespan, schedules, proven, deviation }) =>
@@ -49,6 +67,7 @@ const { values, positionals } = parseArgs({
     limit: { type: 'string' },
     seed: { type: 'string', default: '1' },
     bounds: { type: 'string' },
+    rules: { type: 'boolean', default: false },
   },
 });
 const [folder] = positionals;
@@ -63,8 +82,12 @@ const names = readdirSync(folder)
   .toSorted((one, other) => one.localeCompare(other, 'en', { numeric: true }))
   .slice(0, values.limit === undefined ? undefined : Number(values.limit));
 if (names.length === 0) throw new Error(`There is no .sm file in ${folder}.`);
-const measured = names.map((name) => {
-  const instance = readInstance(folder, name, known);
+const instances = names.map((name) => readInstance(folder, name, known));
+if (values.rules) {
+  printRules(instances);
+  process.exit(0);
+}
+const measured = instances.map((instance) => {
   const results = measureSearch(instance, budgets, Number(values.seed));
   printInstance(instance, results);
   return { from: instance.from, results };
