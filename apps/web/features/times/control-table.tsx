@@ -1,17 +1,11 @@
 import type { ControlFigures } from '@halfshaft/reliability';
-import type { ReactNode } from 'react';
-import { Table, type TableColumn } from '@/components/table';
+import type { TableColumn } from '@/components/table';
 import { knownTimesInWords } from './control-words';
 import { LateShareBar } from './late-share-bar';
 import { minutesInWords } from './lateness-words';
+import { type NamedRow, NamedRowsTable, type NamedRowsTableProps } from './named-rows-table';
 
-export interface ControlRow {
-  key: string;
-  name: ReactNode;
-  figures: ControlFigures;
-}
-
-const COLUMNS: TableColumn<ControlRow>[] = [
+const COLUMNS: TableColumn<NamedRow<ControlFigures>>[] = [
   {
     key: 'share',
     heading: 'Came late',
@@ -28,28 +22,7 @@ const COLUMNS: TableColumn<ControlRow>[] = [
   },
 ];
 
-export interface ControlTableProps {
-  caption: string;
-  /** What the rows are: "Control", "Event". */
-  nameHeading: string;
-  rows: readonly ControlRow[];
-}
-
 /** How late cars came, row by row. */
-export function ControlTable({ caption, nameHeading, rows }: ControlTableProps) {
-  const name: TableColumn<ControlRow> = {
-    key: 'name',
-    heading: nameHeading,
-    leads: true,
-    cell: (row) => row.name,
-  };
-  return (
-    <Table
-      caption={caption}
-      captionHidden
-      columns={[name, ...COLUMNS]}
-      rows={rows}
-      rowKey={({ key }) => key}
-    />
-  );
+export function ControlTable(props: Omit<NamedRowsTableProps<ControlFigures>, 'columns'>) {
+  return <NamedRowsTable {...props} columns={COLUMNS} />;
 }

@@ -1,16 +1,10 @@
 import type { LatenessFigures } from '@halfshaft/reliability';
-import type { ReactNode } from 'react';
-import { Table, type TableColumn } from '@/components/table';
+import type { TableColumn } from '@/components/table';
 import { LateShareBar } from './late-share-bar';
 import { minutesInWords, timesInWords } from './lateness-words';
+import { type NamedRow, NamedRowsTable, type NamedRowsTableProps } from './named-rows-table';
 
-export interface LatenessRow {
-  key: string;
-  name: ReactNode;
-  figures: LatenessFigures;
-}
-
-const COLUMNS: TableColumn<LatenessRow>[] = [
+const COLUMNS: TableColumn<NamedRow<LatenessFigures>>[] = [
   {
     key: 'share',
     heading: 'Left late',
@@ -30,28 +24,7 @@ const COLUMNS: TableColumn<LatenessRow>[] = [
   },
 ];
 
-export interface LatenessTableProps {
-  caption: string;
-  /** What the rows are: "Service", "Event". */
-  nameHeading: string;
-  rows: readonly LatenessRow[];
-}
-
 /** How late cars left, row by row, each share drawn from none to all with how sure it is. */
-export function LatenessTable({ caption, nameHeading, rows }: LatenessTableProps) {
-  const name: TableColumn<LatenessRow> = {
-    key: 'name',
-    heading: nameHeading,
-    leads: true,
-    cell: (row) => row.name,
-  };
-  return (
-    <Table
-      caption={caption}
-      captionHidden
-      columns={[name, ...COLUMNS]}
-      rows={rows}
-      rowKey={({ key }) => key}
-    />
-  );
+export function LatenessTable(props: Omit<NamedRowsTableProps<LatenessFigures>, 'columns'>) {
+  return <NamedRowsTable {...props} columns={COLUMNS} />;
 }
