@@ -1,7 +1,5 @@
 import type { Service, ServiceTask, Way } from '@halfshaft/bayplan';
-
-const CORNERS = ['front left', 'front right', 'rear left', 'rear right'];
-const SKILLS = ['engine', 'brakes', 'electrics'];
+import { bayOfCars, CORNERS, SKILLS } from './bay-of-cars';
 
 /**
  * An invented service in seconds, the same each time: so many tasks, shared among cars whose 20-minute services begin five
@@ -31,18 +29,7 @@ export function busyService({
       skills: SKILLS.filter((_skill, skill) => (person + skill) % 2 === 0),
       hours: [{ from: 0, until: 7200 }],
     })),
-    places: carIds.flatMap((car) => CORNERS.map((corner) => ({ id: `${car} ${corner}`, room: 2 }))),
-    tools: [
-      { id: 'torque wrench', count: 1 },
-      { id: 'bleeder', count: 1 },
-      { id: 'wheel gun', count: 2 },
-    ],
-    accesses: carIds.map((car) => ({
-      id: `${car} stands`,
-      car,
-      opening: `${car} up`,
-      closing: `${car} down`,
-    })),
+    ...bayOfCars(carIds),
     tasks: carIds.flatMap((car, number) => [
       task(`${car} up`, car, 45, { crew: [{ count: 2 }] }),
       ...Array.from({ length: tasks / cars - 2 }, (_, place) => work(car, number, place)),

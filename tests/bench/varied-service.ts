@@ -1,8 +1,6 @@
 import type { Service, ServiceTask, Way } from '@halfshaft/bayplan';
 import type { Chance } from '../faults/chance';
-
-const CORNERS = ['front left', 'front right', 'rear left', 'rear right'];
-const SKILLS = ['engine', 'brakes', 'electrics'];
+import { bayOfCars, CORNERS, SKILLS } from './bay-of-cars';
 
 export interface ServiceSize {
   tasks: number;
@@ -35,18 +33,7 @@ export function variedService({ tasks, cars, people }: ServiceSize, chance: Chan
       skills: SKILLS.filter((_skill, skill) => skill === person % SKILLS.length || isOneIn(chance, 3)),
       hours: [{ from: 0, until: 7200 }],
     })),
-    places: carIds.flatMap((car) => CORNERS.map((corner) => ({ id: `${car} ${corner}`, room: 2 }))),
-    tools: [
-      { id: 'torque wrench', count: 1 },
-      { id: 'bleeder', count: 1 },
-      { id: 'wheel gun', count: 2 },
-    ],
-    accesses: carIds.map((car) => ({
-      id: `${car} stands`,
-      car,
-      opening: `${car} up`,
-      closing: `${car} down`,
-    })),
+    ...bayOfCars(carIds),
     tasks: carIds.flatMap((car) => [
       end(`${car} up`, car),
       ...Array.from({ length: Math.round(tasks / cars) - 2 }, (_, place) => work(car, place, chance)),
