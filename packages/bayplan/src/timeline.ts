@@ -29,11 +29,6 @@ export class Timeline {
     return start;
   }
 
-  /** Whether the job can run through from `start`. */
-  fitsAt(job: number, start: number): boolean {
-    return this.earliestFit(job, start) === start;
-  }
-
   book(job: number, start: number): void {
     const { durations, resources, needs } = this.#project;
     const duration = at(durations, job);

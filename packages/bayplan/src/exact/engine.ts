@@ -7,7 +7,7 @@ import { arcReason, clauseReason, indexOf, kindOf, NO_REASON, Notes } from './re
 /** Something that draws conclusions from many bounds at once, when arcs and clauses have none left. */
 export interface Narrowing {
   /** It has nothing new to say until one of these was raised. */
-  readonly slots: readonly number[];
+  readonly slots: Iterable<number>;
   /** Set by whoever gives it something new to look at. */
   isDue: boolean;
   /** False after a contradiction. */

@@ -1,16 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { compileProject } from '../compile-project';
 import { Members } from './members';
 
-/** Two jobs of ten minutes that wait for nothing. */
-const TWO_JOBS = compileProject({
-  resources: [],
-  activities: ['left', 'right'].map((id) => ({ id, duration: 10, needs: [], after: [] })),
-});
-
+/** Of two jobs of ten minutes. */
 function admitted(...schedules: readonly (readonly [number[], number])[]): string[] {
   const members = new Members();
-  for (const [starts, makespan] of schedules) members.admit(TWO_JOBS, Int32Array.from(starts), makespan);
+  for (const [starts, makespan] of schedules) members.admit(Int32Array.from(starts), makespan);
   return members.list.map(({ starts, makespan }) => `${starts.join(' ')} to ${makespan}`);
 }
 
@@ -31,11 +25,11 @@ describe('Members', () => {
   it('lets a better one take the place of the worst when it is full, and a worse one not', () => {
     const members = new Members();
     for (let number = 1; !members.full; number += 1) {
-      members.admit(TWO_JOBS, Int32Array.of(0, 100 * number), 100 * number + 10);
+      members.admit(Int32Array.of(0, 100 * number), 100 * number + 10);
     }
     const full = members.list.length;
-    members.admit(TWO_JOBS, Int32Array.of(0, 100 * full + 500), 100 * full + 510);
-    members.admit(TWO_JOBS, Int32Array.of(0, 50), 60);
+    members.admit(Int32Array.of(0, 100 * full + 500), 100 * full + 510);
+    members.admit(Int32Array.of(0, 50), 60);
     const makespans = members.list.map(({ makespan }) => makespan);
     expect(members.list).toHaveLength(full);
     expect(Math.min(...makespans)).toBe(60);
@@ -46,7 +40,7 @@ describe('Members', () => {
     const members = new Members();
     const room = () => {
       for (let number = members.list.length + 1; !members.full; number += 1) {
-        members.admit(TWO_JOBS, Int32Array.of(0, 100 * number), 100 * number + 10);
+        members.admit(Int32Array.of(0, 100 * number), 100 * number + 10);
       }
       return members.list.length;
     };

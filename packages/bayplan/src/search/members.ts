@@ -1,5 +1,4 @@
 import { at } from '../at';
-import type { CompiledProject } from '../compile-project';
 
 /** A schedule kept for breeding. Its start times are its activity list. */
 export interface Member {
@@ -38,10 +37,10 @@ export class Members {
    * Takes the place of the member it is most like, if that is close and worse (a form of crowding: Mahfoud 1992); else of
    * the worst, unless it is worse itself. Two of the same length with the same sum of starts count as one.
    */
-  admit(project: CompiledProject, starts: Int32Array, makespan: number): void {
+  admit(starts: Int32Array, makespan: number): void {
     const member = { starts, makespan, sumOfStarts: sumOf(starts) };
     if (this.list.some((other) => isAsGood(other, member))) return;
-    const rival = this.#closest(project, member) ?? (this.full ? this.#worst() : undefined);
+    const rival = this.#closest(member) ?? (this.full ? this.#worst() : undefined);
     if (!rival) this.list.push({ ...member, starts: starts.slice() });
     else if (isBetter(member, rival)) {
       this.list[this.list.indexOf(rival)] = { ...member, starts: starts.slice() };
@@ -53,8 +52,8 @@ export class Members {
   }
 
   /** The member most like this one, if they are close. */
-  #closest({ size }: CompiledProject, { starts, makespan }: Member): Member | undefined {
-    let least = CLOSE * makespan * size;
+  #closest({ starts, makespan }: Member): Member | undefined {
+    let least = CLOSE * makespan * starts.length;
     let closest: Member | undefined;
     for (const member of this.list) {
       const distance = distanceBetween(member.starts, starts);

@@ -100,7 +100,7 @@ function* raise(
   yield { side: from.side, starts: from.starts, makespan };
   if (makespan > HOPELESS * best || from.members.seenBefore(from.starts)) return makespan;
   const justified = to.side.justify(project, from.starts, makespan, to.starts);
-  to.members.admit(to.side.project, to.starts, justified);
+  to.members.admit(to.starts, justified);
   yield { side: to.side, starts: to.starts, makespan: justified };
   return justified;
 }

@@ -9,15 +9,13 @@ export interface Term {
 
 /** "The sum of the terms is at most `most`": each may be at most what the others, as small as they can be, leave of it. */
 export class Linear implements Narrowing {
-  readonly slots: readonly number[];
+  readonly slots: Int32Array;
   isDue = true;
-  readonly #slots: Int32Array;
   readonly #factors: Int32Array;
   #most: number;
 
   constructor(terms: readonly Term[], most: number) {
-    this.slots = terms.map(({ slot }) => slot);
-    this.#slots = Int32Array.from(terms, ({ slot }) => slot);
+    this.slots = Int32Array.from(terms, ({ slot }) => slot);
     this.#factors = Int32Array.from(terms, ({ factor }) => factor);
     this.#most = most;
   }
@@ -31,8 +29,8 @@ export class Linear implements Narrowing {
   /** The least the sum can be as things are known. */
   leastSum({ values }: { values: Int32Array }): number {
     let sum = 0;
-    for (let term = 0; term < this.#slots.length; term += 1) {
-      sum += read(this.#factors, term) * read(values, read(this.#slots, term));
+    for (let term = 0; term < this.slots.length; term += 1) {
+      sum += read(this.#factors, term) * read(values, read(this.slots, term));
     }
     return sum;
   }
@@ -48,8 +46,8 @@ export class Linear implements Narrowing {
       });
       return false;
     }
-    for (let term = 0; term < this.#slots.length; term += 1) {
-      const slot = read(this.#slots, term);
+    for (let term = 0; term < this.slots.length; term += 1) {
+      const slot = read(this.slots, term);
       const most = read(values, slot) + Math.floor(spare / read(this.#factors, term));
       if (-most <= read(values, slot ^ 1)) continue;
       const reason = engine.notes.begin();
@@ -60,8 +58,8 @@ export class Linear implements Narrowing {
   }
 
   #addOthers(values: Int32Array, apart: number, add: (slot: number, value: number) => void): void {
-    for (let term = 0; term < this.#slots.length; term += 1) {
-      const slot = read(this.#slots, term);
+    for (let term = 0; term < this.slots.length; term += 1) {
+      const slot = read(this.slots, term);
       if (term !== apart) add(slot, read(values, slot));
     }
   }
