@@ -9,6 +9,8 @@ import { screenshot } from './screenshot';
  * screen.
  */
 export async function expectAccessible(page: Page, name: string, rules?: readonly string[]): Promise<void> {
+  // A page that is just being opened has its title a moment after its text.
+  await page.waitForFunction(() => document.title !== '');
   if (process.env.TEST_PICTURES !== 'no') await screenshot(page, name);
   expect(await runAxe(page, rules), name).toEqual([]);
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
